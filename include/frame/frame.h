@@ -1,0 +1,11 @@
+/** @file frame.h
+ * All of libframe: includes every room's header.
+ */
+#ifndef FRAME_FRAME_H
+#define FRAME_FRAME_H
+
+#include <frame/base.h>
+#include <frame/fields.h>
+#include <frame/text.h>
+
+#endif

@@ -1,0 +1,86 @@
+/* The field facts inside the library: what the generated tables are made of, and what reads them. */
+#ifndef FRAME_LIB_BASE_FACTS_H
+#define FRAME_LIB_BASE_FACTS_H
+
+#include <frame/fields.h>
+
+struct frame_struct {
+    const char *name, *meaning;
+    const frame_field *fields;
+    size_t field_count;
+    uint32_t size, id;
+    const void *blank; /* what init writes; NULL for structs that only come out */
+};
+
+typedef struct frame_word {
+    int32_t value;
+    const char *word, *others, *meaning; /* others: further spellings, one a line */
+} frame_word;
+
+/* A list of words: either a table, or the functions of a room that keeps one (species, grades, sizes). */
+typedef struct frame_words {
+    const char *name;
+    const frame_word *table;
+    size_t table_count;
+    frame_status (*find)(const char *text, int32_t *value);
+    const char *(*text)(int32_t value);
+    size_t (*count)(void);
+    int32_t (*at)(size_t index);
+} frame_words;
+
+typedef struct frame_answer frame_answer;
+typedef struct frame_answer_list {
+    const char *item, *plural;
+    const frame_struct *facts;
+} frame_answer_list;
+typedef struct frame_view {
+    const char *name;
+    frame_status (*make)(const void *in, void **view);
+} frame_view;
+
+struct frame_calculation {
+    const char *name, *meaning;
+    const frame_struct *in, *out;
+    frame_status (*run)(const void *in, void *out, size_t out_size, frame_working *working); /* a fixed answer */
+    frame_status (*solve)(const void *in, frame_answer **answer, frame_working *working);    /* or one that varies */
+    const frame_answer_list *lists;
+    size_t list_count;
+    const frame_view *views;
+    size_t view_count;
+};
+
+/* All there is, from every room; made by the generator and joined at link time, so that base need not know the rooms. */
+typedef struct frame_registry {
+    const frame_struct *const *structs;
+    size_t struct_count;
+    const frame_words *const *words;
+    size_t words_count;
+    const frame_calculation *const *calculations;
+    size_t calculation_count;
+} frame_registry;
+extern const frame_registry frame_all;
+
+const frame_struct *frame_struct_by_id(uint32_t id);
+const frame_words *frame_words_find(const char *name);
+
+/* Copies a caller's struct of another size into one of today's: fields it lacks read as not given. Fails for a struct that
+ * was never initialised, and for one from a newer header. */
+frame_status frame_struct_widen(const frame_struct *facts, const void *in, void *today);
+/* Says which field of a struct is at fault, after the straight-line validation found that one is. */
+frame_status frame_struct_explain(const frame_struct *facts, const void *in);
+/* Checks a list's pointer, count, and, for flat numbers, each of them. */
+frame_status frame_struct_list(const frame_struct *facts, const char *field, const void *in, double least, double most);
+/* Copies a result out, as far as the caller's struct reaches, and marks it with size and id. */
+void frame_struct_give(const frame_struct *facts, const void *result, void *out, size_t out_size);
+/* Sets every figure of an out-struct or item to "not given". */
+void frame_struct_blank(const frame_struct *facts, void *out);
+/* The nearest of some words to a misspelt one, NULL when none is near. */
+typedef struct frame_nearest {
+    const char *wanted, *best;
+    int distance;
+} frame_nearest;
+void frame_nearest_try(frame_nearest *nearest, const char *candidate);
+
+#define FRAME_BIT(number) (UINT64_C(1) << (number))
+
+#endif

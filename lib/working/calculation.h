@@ -1,0 +1,76 @@
+/* How a calculation is put behind its public name: check the fields, compute, give the result; all or nothing.
+ *
+ *     static frame_status compute(const frame_X_in *in, frame_X_out *out, frame_working *w) { ... }
+ *     FRAME_IMPLEMENT(X, compute)
+ *
+ * compute gets a struct of today's size whose fields are in range and whose defaults are applied (a default in "quotes" is
+ * the calculation's own to resolve; its bit of out->assumed is set already). out begins blank: every figure not given.
+ *
+ *     static frame_status solve(const frame_X_in *in, frame_answer *answer, frame_X_out *out, frame_working *w) { ... }
+ *     FRAME_IMPLEMENT_ANSWER(X, solve)
+ *
+ * is the same for an answer of varying length: solve adds items with frame_answer_add(answer, LIST), where the lists are
+ * numbered as they stand in the header, and keeps texts with frame_answer_text.
+ */
+#ifndef FRAME_LIB_WORKING_CALCULATION_H
+#define FRAME_LIB_WORKING_CALCULATION_H
+
+#include "base/answer.h"
+#include "base/error.h"
+#include "base/facts.h"
+#include "working/record.h"
+
+frame_status frame_no_out(const char *calculation);
+
+#define FRAME_IMPLEMENT(X, compute)                                                                                  \
+    frame_status frame_##X##_sized(const frame_##X##_in *in, frame_##X##_out *out, size_t out_size,                  \
+                                   frame_working *working) {                                                         \
+        frame_##X##_in read;                                                                                         \
+        frame_##X##_out result;                                                                                      \
+        uint64_t assumed = 0;                                                                                        \
+        if (!out || out_size < 2 * sizeof(uint32_t)) return frame_no_out(#X);                                        \
+        frame_status status = frame_##X##_in_read(in, &read, &assumed);                                              \
+        if (status) return status;                                                                                   \
+        result = frame_##X##_out_blank;                                                                              \
+        result.assumed = assumed;                                                                                    \
+        const size_t position = working ? frame_working_mark_position(working) : 0;                                  \
+        status = compute(&read, &result, working);                                                                   \
+        if (!status && working) status = frame_working_state(working);                                               \
+        if (status) {                                                                                                \
+            if (working) frame_working_roll_back(working, position);                                                 \
+            return status;                                                                                           \
+        }                                                                                                            \
+        if (out_size >= sizeof result)                                                                               \
+            *out = result;                                                                                           \
+        else                                                                                                         \
+            frame_struct_give(&frame_##X##_out_facts, &result, out, out_size);                                       \
+        return FRAME_OK;                                                                                             \
+    }                                                                                                                \
+    typedef frame_##X##_in frame_##X##_in
+
+#define FRAME_IMPLEMENT_ANSWER(X, solve)                                                                             \
+    frame_status frame_##X##_solve(const frame_##X##_in *in, frame_##X **given, frame_working *working) {            \
+        frame_##X##_in read;                                                                                         \
+        uint64_t assumed = 0;                                                                                        \
+        if (!given) return frame_no_out(#X);                                                                         \
+        frame_status status = frame_##X##_in_read(in, &read, &assumed);                                              \
+        if (status) return status;                                                                                   \
+        frame_answer *answer = frame_answer_new(&frame_##X##_calculation);                                           \
+        if (!answer) return FRAME_NO_MEMORY;                                                                         \
+        frame_##X##_out *out = answer->out;                                                                          \
+        out->assumed = assumed;                                                                                      \
+        const size_t position = working ? frame_working_mark_position(working) : 0;                                  \
+        status = solve(&read, answer, out, working);                                                                 \
+        if (!status && answer->failed) status = FRAME_NO_MEMORY;                                                     \
+        if (!status && working) status = frame_working_state(working);                                               \
+        if (status) {                                                                                                \
+            if (working) frame_working_roll_back(working, position);                                                 \
+            frame_answer_free(answer);                                                                               \
+            return status;                                                                                           \
+        }                                                                                                            \
+        *given = (frame_##X *)answer;                                                                                \
+        return FRAME_OK;                                                                                             \
+    }                                                                                                                \
+    typedef frame_##X##_in frame_##X##_in
+
+#endif
