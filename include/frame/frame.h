@@ -5,6 +5,7 @@
 #define FRAME_FRAME_H
 
 #include <frame/base.h>
+#include <frame/drawing.h>
 #include <frame/fields.h>
 #include <frame/text.h>
 
