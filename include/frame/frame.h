@@ -8,5 +8,6 @@
 #include <frame/drawing.h>
 #include <frame/fields.h>
 #include <frame/text.h>
+#include <frame/working.h>
 
 #endif

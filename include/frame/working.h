@@ -52,8 +52,16 @@ FRAME_API void frame_working_clear(frame_working *working);
 /** Tells whether the record is whole: FRAME_NO_MEMORY when an entry could not be kept since the last clear. The
  * calculation's own result is right in either case. */
 FRAME_API frame_status frame_working_state(const frame_working *working);
-/* frame_working_step_count, frame_working_step_at: the entries, in the order they were made. */
-FRAME_ANSWER_LIST(working, step, steps);
+/** Counts the entries of a working. */
+FRAME_API size_t frame_working_step_count(const frame_working *working);
+/** As frame_working_step_at, for an item of a stated size. */
+FRAME_API frame_status frame_working_step_at_sized(const frame_working *working, size_t index, frame_working_step *item,
+                                                   size_t item_size);
+/** Gives an entry of a working, in the order they were made. Its texts live until the working is written to, cleared or
+ * freed. */
+static inline frame_status frame_working_step_at(const frame_working *working, size_t index, frame_working_step *item) {
+    return frame_working_step_at_sized(working, index, item, sizeof *item);
+}
 
 /** Writes the whole working in a format, appended to what the text holds. */
 FRAME_API frame_status frame_working_render(const frame_working *working, frame_render_format format, frame_text *into);
@@ -72,28 +80,27 @@ typedef struct frame_working_answer {
 FRAME_ELEMENT(working_answer);
 
 /** What a student's answer came to. */
-typedef int32_t frame_mark_verdict;
-enum frame_mark_verdict_values {
-    FRAME_MARK_AGREES = 1,  /**< "agrees". It is the working's value. */
-    FRAME_MARK_ROUNDED = 2, /**< "rounded". It is the working's value, rounded more coarsely than the tolerance. */
-    FRAME_MARK_FOLLOWS = 3, /**< "follows". It differs, but follows rightly from an earlier answer that differs. */
-    FRAME_MARK_DIFFERS = 4, /**< "differs". It is not the working's value, nor does it follow from earlier answers. */
-    FRAME_MARK_UNKNOWN = 5  /**< "unknown". The working has no such symbol. */
+typedef int32_t frame_marking_verdict;
+enum frame_marking_verdict_values {
+    FRAME_MARKING_AGREES = 1,  /**< "agrees". It is the working's value. */
+    FRAME_MARKING_ROUNDED = 2, /**< "rounded". It is the working's value, rounded more coarsely than the tolerance. */
+    FRAME_MARKING_FOLLOWS = 3, /**< "follows". It differs, but follows rightly from an earlier answer that differs. */
+    FRAME_MARKING_DIFFERS = 4, /**< "differs". Neither is it the value, nor does it follow from earlier answers. */
+    FRAME_MARKING_UNKNOWN = 5  /**< "unknown". The working has no such symbol. */
 };
 
 /** What would explain an answer that differs. */
-typedef int32_t frame_mark_cause;
-enum frame_mark_cause_values {
-    FRAME_CAUSE_NONE = 1,     /**< "none". Nothing that was tried explains it. */
-    FRAME_CAUSE_LEFT_OUT = 2, /**< "left out". As if the named symbol had been left out. */
-    FRAME_CAUSE_TWICE = 3,    /**< "used twice". As if the named symbol had been used twice. */
-    FRAME_CAUSE_INVERTED =
-        4, /**< "inverted". As if the named symbol had been turned over: multiplied by for divided by. */
-    FRAME_CAUSE_FACTOR = 5,  /**< "factor". As if multiplied by the named symbol, which is not in the formula. */
-    FRAME_CAUSE_DIVISOR = 6, /**< "divisor". As if divided by the named symbol, which is not in the formula. */
-    FRAME_CAUSE_SQUARE = 7,  /**< "square". As if multiplied or divided by the square of the named symbol. */
-    FRAME_CAUSE_UNIT = 8, /**< "unit". As if a usual factor between units (12, 144, 1000) were missing or too many. */
-    FRAME_CAUSE_SIGN = 9  /**< "sign". The sign alone is wrong. */
+typedef int32_t frame_marking_cause;
+enum frame_marking_cause_values {
+    FRAME_MARKING_NONE = 1,     /**< "none". Nothing that was tried explains it. */
+    FRAME_MARKING_LEFT_OUT = 2, /**< "left out". As if the named symbol had been left out. */
+    FRAME_MARKING_TWICE = 3,    /**< "used twice". As if the named symbol had been used twice. */
+    FRAME_MARKING_INVERTED = 4, /**< "inverted". As if the named symbol multiplied for divided, or the other way. */
+    FRAME_MARKING_FACTOR = 5,   /**< "factor". As if multiplied by the named symbol, which the formula has not. */
+    FRAME_MARKING_DIVISOR = 6,  /**< "divisor". As if divided by the named symbol, which the formula has not. */
+    FRAME_MARKING_SQUARE = 7,   /**< "square". As if multiplied or divided by the square of the named symbol. */
+    FRAME_MARKING_UNIT = 8,     /**< "unit". As if a usual factor between units (12, 144, 1000) were in or out. */
+    FRAME_MARKING_SIGN = 9      /**< "sign". The sign alone is wrong. */
 };
 
 /** One answer, marked. Its texts live until the marking is freed. */
@@ -108,10 +115,10 @@ typedef struct frame_marking_line {
     const char *unit;         /**< The unit of the values. */
     const char *cause_symbol; /**< What would explain it: a symbol of the working or a number; empty without a cause. */
     const char *explanation;  /**< The mark in a sentence. */
-    frame_mark_verdict verdict; /**< What the answer came to. */
-    frame_mark_cause cause;     /**< What would explain it. */
-    int32_t step;               /**< The entry of the working it was marked against; -1 for none. */
-    int32_t spare;              /**< Zero. */
+    frame_marking_verdict verdict; /**< What the answer came to. */
+    frame_marking_cause cause;     /**< What would explain it. */
+    int32_t step;                  /**< The entry of the working it was marked against; -1 for none. */
+    int32_t spare;                 /**< Zero. */
 } frame_marking_line;
 
 /** A student's answers, marked; see frame_working_mark. */
@@ -124,8 +131,15 @@ FRAME_API frame_status frame_working_mark(const frame_working *working, const fr
                                           size_t answer_count, double tolerance, frame_marking **marking);
 /** Frees a marking. NULL is allowed. */
 FRAME_API void frame_marking_free(frame_marking *marking);
-/* frame_marking_line_count, frame_marking_line_at: the answers in the order of the working, unknown symbols last. */
-FRAME_ANSWER_LIST(marking, line, lines);
+/** Counts the answers that were marked. */
+FRAME_API size_t frame_marking_line_count(const frame_marking *marking);
+/** As frame_marking_line_at, for an item of a stated size. */
+FRAME_API frame_status frame_marking_line_at_sized(const frame_marking *marking, size_t index, frame_marking_line *item,
+                                                   size_t item_size);
+/** Gives a marked answer: in the order of the working, unknown symbols last. Its texts live as long as the marking. */
+static inline frame_status frame_marking_line_at(const frame_marking *marking, size_t index, frame_marking_line *item) {
+    return frame_marking_line_at_sized(marking, index, item, sizeof *item);
+}
 /** Gives the place in the list of the first line that differs; the count of lines when none does. */
 FRAME_API size_t frame_marking_first(const frame_marking *marking);
 /** Writes a marking in a format, appended to what the text holds. */
