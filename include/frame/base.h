@@ -200,6 +200,14 @@ typedef struct frame_text frame_text;
     typedef struct frame_##X frame_##X
 
 /**
+ * Declares a list of plain numbers in the answer of X: a pointer that lives as long as the answer, and their count.
+ * NAME is the list's name in Python and Lua too.
+ */
+#define FRAME_ANSWER_NUMBERS(X, NAME)                                                                                 \
+    FRAME_API const double *frame_##X##_##NAME(const frame_##X *answer, size_t *count);                               \
+    typedef struct frame_##X frame_##X
+
+/**
  * Declares another view of a calculation X: the same in-struct, answered by a handle of kind VIEW (a drawing, a stick).
  * In Python and Lua it is a method of X's result.
  *

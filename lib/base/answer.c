@@ -15,7 +15,8 @@ frame_answer *frame_answer_new(const frame_calculation *calculation) {
         return NULL;
     }
     frame_struct_blank(calculation->out, answer->out);
-    for (size_t i = 0; i < calculation->list_count; i++) answer->lists[i].item_size = calculation->lists[i].facts->size;
+    for (size_t i = 0; i < calculation->list_count; i++)
+        answer->lists[i].item_size = calculation->lists[i].facts ? calculation->lists[i].facts->size : sizeof(double);
     return answer;
 }
 
@@ -31,6 +32,15 @@ void *frame_answer_add(frame_answer *answer, size_t list) {
     void *item = frame_array_push(&answer->lists[list], NULL);
     if (item) frame_struct_blank(answer->calculation->lists[list].facts, item);
     return item;
+}
+
+int frame_answer_add_number(frame_answer *answer, size_t list, double number) {
+    return frame_array_push(&answer->lists[list], &number) != NULL;
+}
+
+const double *frame_answer_numbers(const frame_answer *answer, size_t list, size_t *count) {
+    if (count) *count = answer ? answer->lists[list].count : 0;
+    return answer ? answer->lists[list].items : NULL;
 }
 
 const char *frame_answer_text(frame_answer *answer, const char *chars) {

@@ -31,7 +31,7 @@ typedef struct frame_words {
 typedef struct frame_answer frame_answer;
 typedef struct frame_answer_list {
     const char *item, *plural;
-    const frame_struct *facts;
+    const frame_struct *facts; /* NULL: a list of plain numbers */
 } frame_answer_list;
 typedef struct frame_view {
     const char *name;

@@ -243,8 +243,10 @@ class Reader:
             if item not in self.structs:
                 self.trouble("frame_%s must stand before its list" % item)
             self.calculations[name]["lists"].append({"item": arguments[1], "plural": arguments[2], "struct": item, "doc": doc})
+        elif macro == "FRAME_ANSWER_NUMBERS":
+            self.calculations[name]["lists"].append({"item": "", "plural": arguments[1], "struct": "", "doc": doc})
         elif macro == "FRAME_VIEW":
-            self.calculations[name]["views"].append({"view": arguments[1], "doc": doc})
+            self.calculations[name]["views"].append({"view": arguments[1], "doc": doc, "room": self.room})
         elif macro == "FRAME_ELEMENT":
             self.elements.add(name)
         else:

@@ -68,6 +68,8 @@ def room_source(room, reader):
              '#include "base/answer.h"', '#include "base/error.h"', ""]
     lines += ['#include "%s_facts.h"' % other for other in sorted({reader.structs[f["element"]]["room"]
               for s in reader.structs.values() if s["room"] == room for f in s["fields"] if f["kind"] == "list"} - {room})]
+    lines += ['#include <frame/%s.h>' % other for other in sorted({view["room"] for c in reader.calculations.values()
+              if c["room"] == room for view in c["views"]} - {room})]
     for words in reader.words.values():
         if words["room"] == room:
             lines += word_list(words)
@@ -257,7 +259,8 @@ def answer(calculation):
         "    return frame_%s_solve(in, (frame_%s **)answer, working);" % (name, name), "}"]
     if calculation["lists"]:
         lines.append("static const frame_answer_list %s_lists[] = {%s};" % (name, ", ".join(
-            "{\"%s\", \"%s\", &frame_%s_facts}" % (l["item"], l["plural"], l["struct"]) for l in calculation["lists"])))
+            "{\"%s\", \"%s\", %s}" % (l["item"], l["plural"], "&frame_%s_facts" % l["struct"] if l["struct"] else "NULL")
+            for l in calculation["lists"])))
     lines += ["const frame_calculation frame_%s_calculation = {%s, %s, &frame_%s_in_facts, &frame_%s_out_facts, NULL, solve_%s, %s, %d, %s, %d};" % (
         name, c_text(name), c_text(calculation["doc"]), name, name, name,
         "%s_lists" % name if calculation["lists"] else "NULL", len(calculation["lists"]),
@@ -266,6 +269,10 @@ def answer(calculation):
               "frame_status frame_%s_result_sized(const frame_%s *answer, frame_%s_out *out, size_t out_size) {" % ((name,) * 3),
               "    return frame_answer_result((const frame_answer *)answer, out, out_size);", "}"]
     for index, item in enumerate(calculation["lists"]):
+        if not item["struct"]:
+            lines += ["const double *frame_%s_%s(const frame_%s *answer, size_t *count) {" % (name, item["plural"], name),
+                      "    return frame_answer_numbers((const frame_answer *)answer, %d, count);" % index, "}"]
+            continue
         full = "%s_%s" % (name, item["item"])
         lines += ["size_t frame_%s_count(const frame_%s *answer) { return frame_answer_count((const frame_answer *)answer, %d); }" % (full, name, index),
                   "frame_status frame_%s_at_sized(const frame_%s *answer, size_t index, frame_%s *item, size_t item_size) {" % (full, name, full),
