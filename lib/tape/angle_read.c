@@ -44,7 +44,7 @@ static frame_status read_unit(frame_scan *scan, const frame_quantity *first, dou
 frame_status frame_angle_parse(const char *text, double *degrees) {
     frame_scan scan;
     frame_quantity first;
-    double size;
+    double size = 0;
     if (!degrees)
         return frame_fail(FRAME_REQUIRED, "degrees", "NULL", "a place", "degrees: NULL is no place for the answer");
     frame_status status = frame_scan_begin(&scan, SCAN_ANGLE, text);

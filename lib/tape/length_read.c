@@ -77,7 +77,7 @@ static frame_status read_unit(frame_scan *scan, const frame_quantity *quantity, 
 frame_status frame_tape_parse(const char *text, double *inches) {
     frame_scan scan;
     frame_quantity quantity;
-    double size;
+    double size = 0;
     if (!inches)
         return frame_fail(FRAME_REQUIRED, "inches", "NULL", "a place", "inches: NULL is no place for the answer");
     frame_status status = frame_scan_begin(&scan, SCAN_LENGTH, text);

@@ -99,7 +99,7 @@ static frame_status read_slope(frame_scan *scan, double *slope) {
 
 frame_status frame_slope_parse(const char *text, double *slope) {
     frame_scan scan;
-    double found;
+    double found = 0;
     if (!slope) return frame_fail(FRAME_REQUIRED, "slope", "NULL", "a place", "slope: NULL is no place for the answer");
     frame_status status = frame_scan_begin(&scan, SCAN_SLOPE, text);
     if (!status) status = read_slope(&scan, &found);
