@@ -44,7 +44,7 @@ static frame_status read_metric(frame_scan *scan, const frame_quantity *quantity
     if (quantity->fraction)
         return frame_scan_refuse(scan, FRAME_UNREADABLE, quantity->begin, "a fraction of a metric unit",
                                  "metric lengths with decimals, as in 240.7 cm");
-    *inches = frame_scan_scaled(quantity, tenths_of_mm, 254); /* 1 in = 25.4 mm: international yard and pound agreement, 1959 */
+    *inches = frame_scan_scaled(quantity, tenths_of_mm, 254); /* 1 in = 25.4 mm: yard and pound agreement, 1959 */
     frame_scan_next(scan);
     return FRAME_OK;
 }
