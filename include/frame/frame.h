@@ -7,6 +7,7 @@
 #include <frame/base.h>
 #include <frame/drawing.h>
 #include <frame/fields.h>
+#include <frame/material.h>
 #include <frame/tape.h>
 #include <frame/text.h>
 #include <frame/working.h>
