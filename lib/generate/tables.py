@@ -3,7 +3,8 @@
 
 Every table has an id that is never used twice, a source, and a known column. A column whose cells are all numbers becomes a
 double (an empty cell FRAME_NOT_GIVEN), the id an int32_t, known a frame_known, any other a text. Lines that start with #
-are remarks.
+are remarks, but for one: "#index A B" (or "#index A", or "A*4" to keep quarters) asks for an array frame_TABLE_at[a][b] that
+gives 1 + the place of the first row with these two numbers, 0 where there is none; such rows stand together.
 """
 import csv
 import os
@@ -58,13 +59,45 @@ def check(path, columns, rows):
             sys.exit("%s:%d: every row says its source and how it is known (%s)" % (path, line, ", ".join(KNOWN)))
 
 
+def index_keys(path, lines):
+    """The columns and scales of the #index line, [] without one."""
+    words = next((line.split()[1:] for line in lines if line.startswith("#index")), [])
+    if len(words) > 2:
+        sys.exit("%s: an index has one or two columns" % path)
+    return [(word.split("*")[0], float((word + "*1").split("*")[1])) for word in words]
+
+
+def index_table(path, keys, columns, rows):
+    """Gives the sizes of the index and its cells: (a, b) -> 1 + first row."""
+    cells, last = {}, None
+    for place, (line, row) in enumerate(rows):
+        cell = dict(zip(columns, row))
+        key = tuple(int(float(cell[column]) * scale) for column, scale in keys)
+        if any(k < 0 or k > 999 for k in key) or (key in cells and key != last):
+            sys.exit("%s:%d: rows of one index stand together and count from 0 to 999" % (path, line))
+        cells.setdefault(key, place + 1)
+        last = key
+    return [max(k[i] for k in cells) + 1 for i in range(len(keys))], cells
+
+
+def index_c(name, sizes, cells):
+    brackets = "".join("[%d]" % size for size in sizes)
+    body = ", ".join("".join("[%d]" % k for k in key) + " = %d" % place for key, place in cells.items())
+    ranges = "".join("#define frame_%s_at_%s %d\n" % (name, axis, size) for axis, size in zip(("first", "second"), sizes))
+    return (ranges + "extern const uint16_t frame_%s_at%s;\n" % (name, brackets),
+            "\nconst uint16_t frame_%s_at%s = {%s};\n" % (name, brackets, body))
+
+
 def main(path, output):
     name = os.path.basename(path)[:-4]
     with open(path, encoding="utf-8", newline="") as file:
-        reader = csv.reader(line for line in file if not line.startswith("#"))
+        text = file.readlines()
+        reader = csv.reader(line for line in text if not line.startswith("#"))
         lines = [(reader.line_num, row) for row in reader if row]
     columns, rows = lines[0][1], lines[1:]
     check(path, columns, rows)
+    keys = index_keys(path, text)
+    declared, defined = index_c(name, *index_table(path, keys, columns, rows)) if keys else ("", "")
     kinds = [c_type(c, [r[i] for _, r in rows]) for i, c in enumerate(columns)]
     guard = "FRAME_MADE_TABLE_%s_H" % name.upper()
     fields = "\n".join("    %s%s%s;" % (k, "" if k.endswith("*") else " ", c) for k, c in zip(kinds, columns))
@@ -79,12 +112,12 @@ typedef struct frame_%s_row {
 } frame_%s_row;
 enum { frame_%s_rows = %d };
 extern const frame_%s_row frame_%s_table[];
-
+%s
 #endif
-""" % (name, guard, guard, name, fields, name, name, len(rows), name, name)
+""" % (name, guard, guard, name, fields, name, name, len(rows), name, name, declared)
     body = "\n".join("    {%s}," % ", ".join(c_value(k, c) for k, c in zip(kinds, row)) for _, row in rows)
-    source = '/* Made from the table %s.csv by lib/generate/tables.py. Edit that. */\n#include "table_%s.h"\n\nconst frame_%s_row frame_%s_table[] = {\n%s\n};\n' % (
-        name, name, name, name, body)
+    source = '/* Made from the table %s.csv by lib/generate/tables.py. Edit that. */\n#include "table_%s.h"\n\nconst frame_%s_row frame_%s_table[] = {\n%s\n};\n%s' % (
+        name, name, name, name, body, defined)
     for ending, text in ((".h", header), (".c", source)):
         with open(os.path.join(output, "table_%s%s" % (name, ending)), "w", encoding="utf-8") as file:
             file.write(text)
