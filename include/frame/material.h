@@ -16,7 +16,7 @@ typedef int32_t frame_size;
 FRAME_API frame_status frame_size_find(const char *text, frame_size *size);
 /** Gives a size's name ("2x10"), or NULL for a size that is not made. */
 FRAME_API const char *frame_size_name(frame_size size);
-/** Counts the sizes of the menu. */
+/** Counts the sizes of the menu: dimension lumber, timbers, boards and 5/4 decking. */
 FRAME_API size_t frame_size_count(void);
 /** Gives the size at a place of the menu, FRAME_NOT_GIVEN_INT past its end. */
 FRAME_API frame_size frame_size_at(size_t index);
@@ -61,7 +61,8 @@ enum frame_service_values {
 typedef int32_t frame_section_caution;
 enum frame_section_caution_values {
     FRAME_SECTION_CAUTION_FLAT_PLIES = 0, /**< "flat_plies". Plies lying flat on one another do not act as one block unless glued: S and I are the sums of the single plies. */
-    FRAME_SECTION_CAUTION_GREEN = 1       /**< "green". Green lumber is larger when new and shrinks to about the dry size. */
+    FRAME_SECTION_CAUTION_GREEN = 1,      /**< "green". Green lumber is larger when new and shrinks to about the dry size. */
+    FRAME_SECTION_CAUTION_TIMBER = 2      /**< "timber". Timbers of 7 in and more are mostly sold green and up to 1/2 in larger than this dry size: measure before cutting. */
 };
 /** What a section leaves unchecked. */
 typedef int32_t frame_section_not_checked;
@@ -88,7 +89,7 @@ typedef struct frame_section_out {
     uint64_t not_checked; /**< bits : section_not_checked. What was not checked. */
     frame_known known;    /**< Worst source of the sizes. */
     int32_t spare;
-    double width_in;            /**< Breadth across the load, all plies, b. */
+    double width_in;            /**< Breadth across the load, b: of all plies on edge, of one where they lie flat. */
     double depth_in;            /**< Depth along the load, d: of one ply where plies lie flat. */
     double area_in2;            /**< Area of all plies, A. */
     double section_modulus_in3; /**< Section modulus about the axis of bending, S. */
@@ -98,15 +99,17 @@ typedef struct frame_section_out {
 
 /** Finds the section properties of sawn lumber by its dressed size (PS 20, NDS Supplement table 1B): area, section modulus
  * and moment of inertia. Plies on edge stand side by side and add up; plies flat are summed ply by ply, not as one block.
- * FRAME_CONFLICT when both or neither of size and width_in with depth_in are given. */
+ * FRAME_CONFLICT when both size and width_in or depth_in are given, FRAME_REQUIRED when neither is. */
 FRAME_CALCULATION(section);
 
 /** Cautions that go with design values. */
 typedef int32_t frame_design_caution;
 enum frame_design_caution_values {
-    FRAME_DESIGN_CAUTION_STAMP = 0,    /**< "stamp". The values hold for lumber with this grade stamp; unstamped, old or re-sawn lumber has none. */
-    FRAME_DESIGN_CAUTION_DOUBTFUL = 1, /**< "doubtful". Sources differ about a value of this row. */
-    FRAME_DESIGN_CAUTION_MEMORY = 2    /**< "from_memory". Values recalled, no text seen: check them against the printed supplement before relying on them. */
+    FRAME_DESIGN_CAUTION_STAMP = 0,      /**< "stamp". The values hold for lumber with this grade stamp; unstamped, old or re-sawn lumber has none. */
+    FRAME_DESIGN_CAUTION_DOUBTFUL = 1,   /**< "doubtful". Sources differ about a value of this row. */
+    FRAME_DESIGN_CAUTION_MEMORY = 2,     /**< "from_memory". Values recalled, no text seen: check them against the printed supplement before relying on them. */
+    FRAME_DESIGN_CAUTION_SUPERSEDED = 3, /**< "superseded". A later supplement changed the values of this species: ask for the new ones. */
+    FRAME_DESIGN_CAUTION_GRAVITY = 4     /**< "gravity". Fasteners go by the specific gravity of NDS table 12.3.3A, which differs from this row's or does not list the species. */
 };
 /** What design values leave unchecked. */
 typedef int32_t frame_design_not_checked;

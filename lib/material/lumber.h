@@ -15,7 +15,7 @@ typedef enum frame_size_class {
 } frame_size_class;
 
 /* One row of the tables for one size. Values before adjustment; the size factors are the table's own for this size and
- * 1 where the values include them. */
+ * 1 where the values include them. That of timbers on F_b is for the load on the narrow face. */
 typedef struct frame_lumber {
     double fb_psi, ft_psi, fv_psi, fc_perp_psi, fc_psi, e_psi, e_min_psi, specific_gravity;
     double size_factor_fb, size_factor_ft, size_factor_fc;
@@ -23,10 +23,11 @@ typedef struct frame_lumber {
     frame_known known;             /* worst of the row and its size factors */
     int32_t table_id;
     const char *source;
-    const char *table; /* "4A", "4B", "4D" */
-    int doubtful;      /* sources differ or memory is less sure about a value of the row */
-    int superseded;    /* a later supplement changed the row */
-    int wet_included;  /* the values hold wet or dry (Southern Pine of table 4D): C_M is 1 */
+    const char *table;       /* "4A", "4B", "4D" */
+    const char *size_source; /* where the size factors are from */
+    int doubtful;            /* sources differ or memory is less sure about a value of the row */
+    int superseded;          /* a later supplement changed the row */
+    int wet_included;        /* the values hold wet or dry (Southern Pine of table 4D): C_M is 1 */
     frame_size_class size_class;
     frame_species species;
     frame_grade grade;
@@ -41,6 +42,8 @@ frame_status frame_lumber_find(frame_species species, frame_grade grade, frame_s
 frame_status frame_size_dressed(frame_size size, int green, double *thickness_in, double *width_in);
 /* The nominal size in inches; 0 for both when the size is not made. */
 void frame_size_nominal(frame_size size, double *thickness_in, double *width_in);
+/* How the dressed size is known. */
+frame_known frame_size_known(frame_size size);
 /* The class of a size that is made. */
 frame_size_class frame_size_class_of(frame_size size);
 
