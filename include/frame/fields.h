@@ -94,10 +94,12 @@ FRAME_API size_t frame_word_count(const char *words);
 /** Gives the number of the word at a place in the list; FRAME_NOT_GIVEN_INT past the end. */
 FRAME_API int32_t frame_word_at(const char *words, size_t index);
 
-/** Writes a result as a block to read: each figure with its unit, what was assumed, the cautions, what was not checked.
- * out is any out-struct or item of the library (its struct_id tells which); in may be NULL, or the in-struct it came from,
- * and lets the assumed values be shown. */
-FRAME_API frame_status frame_result_text(const void *out, const void *in, frame_text *into);
+/** Writes a result as a block to read: each figure with its unit (lengths in tape notation too), what was assumed, the
+ * cautions, what was not checked. out is any out-struct or item of the library; its struct_id tells which. */
+FRAME_API frame_status frame_result_text(const void *out, frame_text *into);
+
+/** Writes the sentence for a default that was used: "spacing_in = 16 in: Spacing on centres." */
+FRAME_API frame_status frame_assumed_text(const frame_field *field, frame_text *into);
 
 /** A calculation, by name, for engines that call any of them. Opaque; lives as long as the program. */
 typedef struct frame_calculation frame_calculation;

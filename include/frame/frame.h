@@ -5,11 +5,14 @@
 #define FRAME_FRAME_H
 
 #include <frame/base.h>
-#include <frame/drawing.h>
 #include <frame/fields.h>
-#include <frame/material.h>
-#include <frame/tape.h>
 #include <frame/text.h>
+#include <frame/tape.h>
 #include <frame/working.h>
+#include <frame/drawing.h>
+#include <frame/material.h>
+#include <frame/marks.h>
+#include <frame/timber.h>
+#include <frame/takeoff.h>
 
 #endif

@@ -12,13 +12,21 @@ struct frame_answer {
     void *out; /* the out-struct, of today's size */
     frame_array lists[FRAME_ANSWER_LISTS];
     frame_arena arena;
-    int failed; /* a text could not be kept */
+    frame_array owned; /* frame_owned: further objects that are freed with the answer */
+    int failed;        /* a text could not be kept */
 };
+
+typedef struct frame_owned {
+    void *object;
+    void (*release)(void *object);
+} frame_owned;
 
 frame_answer *frame_answer_new(const frame_calculation *calculation);
 void frame_answer_free(frame_answer *answer);
 /* Appends an item to a list, blank but for size and id; NULL without memory. */
 void *frame_answer_add(frame_answer *answer, size_t list);
+/* Hands an object to the answer, which frees it with itself; released at once and NULL given without memory. */
+void *frame_answer_own(frame_answer *answer, void *object, void (*release)(void *object));
 /* Appends a number to a list of plain numbers; 0 without memory. */
 int frame_answer_add_number(frame_answer *answer, size_t list, double number);
 /* A copy of a text that lives as long as the answer. */

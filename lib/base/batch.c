@@ -10,13 +10,21 @@ const frame_calculation *frame_calculation_find(const char *name) {
     return NULL;
 }
 
-size_t frame_calculation_count(void) { return frame_all.calculation_count; }
+size_t frame_calculation_count(void) {
+    return frame_all.calculation_count;
+}
 const frame_calculation *frame_calculation_at(size_t index) {
     return index < frame_all.calculation_count ? frame_all.calculations[index] : NULL;
 }
-const char *frame_calculation_name(const frame_calculation *calculation) { return calculation->name; }
-const frame_struct *frame_calculation_in(const frame_calculation *calculation) { return calculation->in; }
-const frame_struct *frame_calculation_out(const frame_calculation *calculation) { return calculation->out; }
+const char *frame_calculation_name(const frame_calculation *calculation) {
+    return calculation->name;
+}
+const frame_struct *frame_calculation_in(const frame_calculation *calculation) {
+    return calculation->in;
+}
+const frame_struct *frame_calculation_out(const frame_calculation *calculation) {
+    return calculation->out;
+}
 
 enum { MOST_COLUMNS = 64, MOST_BYTES = 2048 };
 
@@ -26,19 +34,22 @@ typedef struct plan_column {
     uint32_t offset, size;
 } plan_column;
 
-static frame_status plan(const frame_struct *facts, const frame_batch_column *columns, size_t count, plan_column *planned) {
+static frame_status plan(const frame_struct *facts, const frame_batch_column *columns, size_t count,
+                         plan_column *planned) {
     if (count > MOST_COLUMNS) return frame_fail_number(FRAME_TOO_LARGE, "columns", (double)count, "0..64");
     for (size_t i = 0; i < count; i++) {
         const frame_field *field = columns[i].field ? frame_field_find(facts, columns[i].field) : NULL;
         const char *name = columns[i].field ? columns[i].field : "";
         if (!field) {
             const char *near = frame_field_nearest(facts, name);
-            return frame_fail(FRAME_UNKNOWN_FIELD, name, "", near ? near : "", "%s: frame_%s has no such field%s%s", name,
-                              facts->name, near ? "; the nearest is " : "", near ? near : "");
+            return frame_fail(FRAME_UNKNOWN_FIELD, name, "", near ? near : "", "%s: frame_%s has no such field%s%s",
+                              name, facts->name, near ? "; the nearest is " : "", near ? near : "");
         }
         const int wide = field->kind == FRAME_FIELD_NUMBER || field->kind == FRAME_FIELD_BITS;
-        if (!wide && field->kind != FRAME_FIELD_INTEGER && field->kind != FRAME_FIELD_WORD && field->kind != FRAME_FIELD_BOOL)
-            return frame_fail(FRAME_WRONG_TYPE, name, "", "a number, integer, word or yes/no", "%s: cannot be a column", name);
+        if (!wide && field->kind != FRAME_FIELD_INTEGER && field->kind != FRAME_FIELD_WORD &&
+            field->kind != FRAME_FIELD_BOOL)
+            return frame_fail(FRAME_WRONG_TYPE, name, "", "a number, integer, word or yes/no", "%s: cannot be a column",
+                              name);
         if (!columns[i].data) return frame_fail(FRAME_REQUIRED, name, "NULL", "its values", "%s: no data", name);
         planned[i] = (plan_column){columns[i].data, columns[i].stride, field->offset, wide ? 8 : 4};
     }
@@ -54,9 +65,11 @@ frame_status frame_batch(const frame_calculation *calculation, const void *in, c
     } row_in, row_out;
     plan_column ins[MOST_COLUMNS], outs[MOST_COLUMNS];
     if (!calculation || !calculation->run)
-        return frame_fail(FRAME_REQUIRED, "calculation", "", "one with a fixed answer", "calculation: has no batch form");
+        return frame_fail(FRAME_REQUIRED, "calculation", "", "one with a fixed answer",
+                          "calculation: has no batch form");
     const uint32_t size = calculation->in->size, out_size = calculation->out->size;
-    if (size > MOST_BYTES || out_size > MOST_BYTES) return frame_fail(FRAME_INTERNAL, "in", "", "", "in: too large a struct");
+    if (size > MOST_BYTES || out_size > MOST_BYTES)
+        return frame_fail(FRAME_INTERNAL, "in", "", "", "in: too large a struct");
     frame_status status = frame_struct_widen(calculation->in, in, row_in.bytes);
     if (status) return status;
     if ((status = plan(calculation->in, in_columns, in_count, ins))) return status;

@@ -59,11 +59,21 @@ frame_status frame_fail_within(const char *format, ...) {
     return detail.status;
 }
 
-frame_status frame_error_status(void) { return detail.status; }
-const char *frame_error_field(void) { return detail.field; }
-const char *frame_error_value(void) { return detail.value; }
-const char *frame_error_valid(void) { return detail.valid; }
-const char *frame_error_text(void) { return detail.text; }
+frame_status frame_error_status(void) {
+    return detail.status;
+}
+const char *frame_error_field(void) {
+    return detail.field;
+}
+const char *frame_error_value(void) {
+    return detail.value;
+}
+const char *frame_error_valid(void) {
+    return detail.valid;
+}
+const char *frame_error_text(void) {
+    return detail.text;
+}
 
 void frame_error_clear(void) {
     detail.status = FRAME_OK;

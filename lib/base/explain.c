@@ -35,7 +35,7 @@ static frame_status explain_word(const frame_field *field, int32_t value) {
 static frame_status explain_field(const frame_field *field, const char *place) {
     if (field->kind == FRAME_FIELD_TEXT)
         return field->need == FRAME_FIELD_REQUIRED && !*(const char *const *)(const void *)place ? missing(field)
-                                                                                                   : FRAME_OK;
+                                                                                                 : FRAME_OK;
     if (field->kind == FRAME_FIELD_NUMBER) {
         const double value = *(const double *)(const void *)place;
         if (value == FRAME_NOT_GIVEN) return field->need == FRAME_FIELD_REQUIRED ? missing(field) : FRAME_OK;

@@ -17,15 +17,27 @@ const frame_struct *frame_struct_by_id(uint32_t id) {
     return NULL;
 }
 
-size_t frame_struct_count(void) { return frame_all.struct_count; }
+size_t frame_struct_count(void) {
+    return frame_all.struct_count;
+}
 const frame_struct *frame_struct_at(size_t index) {
     return index < frame_all.struct_count ? frame_all.structs[index] : NULL;
 }
-const char *frame_struct_name(const frame_struct *facts) { return facts->name; }
-const char *frame_struct_meaning(const frame_struct *facts) { return facts->meaning; }
-size_t frame_struct_size(const frame_struct *facts) { return facts->size; }
-uint32_t frame_struct_id(const frame_struct *facts) { return facts->id; }
-size_t frame_field_count(const frame_struct *facts) { return facts->field_count; }
+const char *frame_struct_name(const frame_struct *facts) {
+    return facts->name;
+}
+const char *frame_struct_meaning(const frame_struct *facts) {
+    return facts->meaning;
+}
+size_t frame_struct_size(const frame_struct *facts) {
+    return facts->size;
+}
+uint32_t frame_struct_id(const frame_struct *facts) {
+    return facts->id;
+}
+size_t frame_field_count(const frame_struct *facts) {
+    return facts->field_count;
+}
 const frame_field *frame_field_at(const frame_struct *facts, size_t index) {
     return index < facts->field_count ? &facts->fields[index] : NULL;
 }
@@ -43,14 +55,15 @@ const char *frame_field_nearest(const frame_struct *facts, const char *name) {
 }
 
 frame_status frame_struct_init(const frame_struct *facts, void *object, size_t size) {
-    if (!object) return frame_fail(FRAME_REQUIRED, facts->name, "NULL", "a struct", "%s: NULL is not a struct", facts->name);
+    if (!object)
+        return frame_fail(FRAME_REQUIRED, facts->name, "NULL", "a struct", "%s: NULL is not a struct", facts->name);
     if (!facts->blank)
         return frame_fail(FRAME_WRONG_TYPE, facts->name, "", "an in-struct or an element", "%s: is only ever a result",
                           facts->name);
     if (size > facts->size)
         return frame_fail(FRAME_NEWER_HEADER, facts->name, "", "a header no newer than the library",
-                          "frame_%s: the header is newer than this library (%zu bytes, known are %u)", facts->name, size,
-                          (unsigned)facts->size);
+                          "frame_%s: the header is newer than this library (%zu bytes, known are %u)", facts->name,
+                          size, (unsigned)facts->size);
     if (size < 2 * sizeof(uint32_t))
         return frame_fail(FRAME_NOT_INITIALISED, facts->name, "", "its sizeof", "frame_%s: size %zu is not its sizeof",
                           facts->name, size);

@@ -49,7 +49,8 @@ struct frame_calculation {
     size_t view_count;
 };
 
-/* All there is, from every room; made by the generator and joined at link time, so that base need not know the rooms. */
+/* All there is, from every room; made by the generator and joined at link time, so that base need not know the rooms.
+ */
 typedef struct frame_registry {
     const frame_struct *const *structs;
     size_t struct_count;
@@ -63,8 +64,8 @@ extern const frame_registry frame_all;
 const frame_struct *frame_struct_by_id(uint32_t id);
 const frame_words *frame_words_find(const char *name);
 
-/* Copies a caller's struct of another size into one of today's: fields it lacks read as not given. Fails for a struct that
- * was never initialised, and for one from a newer header. */
+/* Copies a caller's struct of another size into one of today's: fields it lacks read as not given. Fails for a struct
+ * that was never initialised, and for one from a newer header. */
 frame_status frame_struct_widen(const frame_struct *facts, const void *in, void *today);
 /* Says which field of a struct is at fault, after the straight-line validation found that one is. */
 frame_status frame_struct_explain(const frame_struct *facts, const void *in);

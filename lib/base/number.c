@@ -82,7 +82,9 @@ size_t frame_number_print_fixed(double value, int decimals, char *chars, size_t 
 static const double exact_tens[] = {1e0,  1e1,  1e2,  1e3,  1e4,  1e5,  1e6,  1e7,  1e8,  1e9,  1e10, 1e11,
                                     1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
 
-static int is_digit(char c) { return c >= '0' && c <= '9'; }
+static int is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
 
 /* strtod on a copy that carries the locale's own decimal point. */
 static double read_slowly(const char *chars, size_t length) {
@@ -107,8 +109,10 @@ const char *frame_number_scan(const char *chars, double *value) {
     uint64_t whole = 0;
     int digits = 0, seen = 0, power = 0;
     for (; is_digit(*at); at++, seen++)
-        if (digits < 18 && (digits || *at != '0')) whole = whole * 10 + (uint64_t)(*at - '0'), digits++;
-        else if (digits) digits++;
+        if (digits < 18 && (digits || *at != '0'))
+            whole = whole * 10 + (uint64_t)(*at - '0'), digits++;
+        else if (digits)
+            digits++;
     if (*at == '.') {
         at++;
         for (; is_digit(*at); at++, seen++) {
@@ -122,8 +126,7 @@ const char *frame_number_scan(const char *chars, double *value) {
         }
     }
     if (!seen) return chars;
-    if ((*at == 'e' || *at == 'E') &&
-        (is_digit(at[1]) || ((at[1] == '-' || at[1] == '+') && is_digit(at[2])))) {
+    if ((*at == 'e' || *at == 'E') && (is_digit(at[1]) || ((at[1] == '-' || at[1] == '+') && is_digit(at[2])))) {
         const char *e = at + 1;
         int exponent = 0;
         const int down = *e == '-';

@@ -11,8 +11,12 @@ const frame_words *frame_words_find(const char *name) {
     return NULL;
 }
 
-static int lower(char c) { return c >= 'A' && c <= 'Z' ? c + 32 : c; }
-static int is_space(char c) { return c == ' ' || c == '-' || c == '_'; }
+static int lower(char c) {
+    return c >= 'A' && c <= 'Z' ? c + 32 : c;
+}
+static int is_space(char c) {
+    return c == ' ' || c == '-' || c == '_';
+}
 
 /* Alike but for capitals, and for spaces, hyphens and underscores, which stand for each other. */
 static int same_word(const char *a, const char *b, size_t b_length) {
@@ -77,8 +81,8 @@ static frame_status refuse(const frame_words *words, const char *text) {
         }
     }
     valid[used] = 0;
-    return frame_fail(FRAME_UNKNOWN_NAME, words->name, text, valid, "%s: \"%s\" is not known%s%s%s; valid is %s", words->name,
-                      text, nearest.best ? "; did you mean \"" : "", nearest.best ? nearest.best : "",
+    return frame_fail(FRAME_UNKNOWN_NAME, words->name, text, valid, "%s: \"%s\" is not known%s%s%s; valid is %s",
+                      words->name, text, nearest.best ? "; did you mean \"" : "", nearest.best ? nearest.best : "",
                       nearest.best ? "\"?" : "", valid);
 }
 
@@ -90,7 +94,8 @@ frame_status frame_word_find(const char *name, const char *text, int32_t *value)
     if (!text) return frame_fail(FRAME_REQUIRED, name, "NULL", "a word", "%s: NULL is not a word", name);
     if (words->find) return words->find(text, value);
     for (size_t i = 0; i < words->table_count; i++)
-        if (same_word(text, words->table[i].word, strlen(words->table[i].word)) || in_others(text, words->table[i].others)) {
+        if (same_word(text, words->table[i].word, strlen(words->table[i].word)) ||
+            in_others(text, words->table[i].others)) {
             *value = words->table[i].value;
             return FRAME_OK;
         }
@@ -136,7 +141,9 @@ const char *frame_status_text(frame_status status) {
     return *text ? text : "The call failed.";
 }
 
-size_t frame_status_count(void) { return frame_word_count("status"); }
+size_t frame_status_count(void) {
+    return frame_word_count("status");
+}
 
 frame_status frame_status_at(size_t index) {
     return index < frame_status_count() ? frame_word_at("status", index) : FRAME_INTERNAL;

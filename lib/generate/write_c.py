@@ -66,8 +66,7 @@ def has_input(struct):
 def room_source(room, reader):
     lines = [NOTE, '#include "%s_facts.h"' % room, "", "#include <math.h>", "#include <stddef.h>", "#include <string.h>", "",
              '#include "base/answer.h"', '#include "base/error.h"', ""]
-    lines += ['#include "%s_facts.h"' % other for other in sorted({reader.structs[f["element"]]["room"]
-              for s in reader.structs.values() if s["room"] == room for f in s["fields"] if f["kind"] == "list"} - {room})]
+    lines += ['#include "%s_facts.h"' % other for other in sorted(rooms_used(room, reader) - {room})]
     lines += ['#include <frame/%s.h>' % other for other in sorted({view["room"] for c in reader.calculations.values()
               if c["room"] == room for view in c["views"]} - {room})]
     for words in reader.words.values():
@@ -82,6 +81,13 @@ def room_source(room, reader):
         if calculation["room"] == room:
             lines += answer(calculation) if calculation["answer"] else plain(calculation)
     return "\n".join(lines) + "\n"
+
+
+def rooms_used(room, reader):
+    """The rooms whose element structs and word lists this room's structs hold."""
+    fields = [f for s in reader.structs.values() if s["room"] == room for f in s["fields"]]
+    return ({reader.structs[f["element"]]["room"] for f in fields if f["kind"] == "list"} |
+            {reader.words[f["words"]]["room"] for f in fields if f["kind"] == "word"})
 
 
 def word_list(words):

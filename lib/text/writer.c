@@ -35,9 +35,15 @@ void frame_text_clear(frame_text *text) {
     if (text->chars) text->chars[0] = 0;
 }
 
-const char *frame_text_chars(const frame_text *text) { return text->chars ? text->chars : ""; }
-size_t frame_text_length(const frame_text *text) { return text->length; }
-frame_status frame_text_state(const frame_text *text) { return text->state; }
+const char *frame_text_chars(const frame_text *text) {
+    return text->chars ? text->chars : "";
+}
+size_t frame_text_length(const frame_text *text) {
+    return text->length;
+}
+frame_status frame_text_state(const frame_text *text) {
+    return text->state;
+}
 
 void frame_text_cut(frame_text *text, size_t length) {
     if (length >= text->length) return;
@@ -67,7 +73,9 @@ void frame_text_add_bytes(frame_text *text, const char *bytes, size_t length) {
     text->chars[text->length] = 0;
 }
 
-void frame_text_add(frame_text *text, const char *chars) { frame_text_add_bytes(text, chars, strlen(chars)); }
+void frame_text_add(frame_text *text, const char *chars) {
+    frame_text_add_bytes(text, chars, strlen(chars));
+}
 
 void frame_text_addf(frame_text *text, const char *format, ...) {
     char small[256];
@@ -111,12 +119,23 @@ void frame_text_pad(frame_text *text, size_t column) {
 
 void frame_text_add_xml(frame_text *text, const char *chars) {
     for (const char *c = chars; *c; c++) switch (*c) {
-            case '&': frame_text_add(text, "&amp;"); break;
-            case '<': frame_text_add(text, "&lt;"); break;
-            case '>': frame_text_add(text, "&gt;"); break;
-            case '"': frame_text_add(text, "&quot;"); break;
-            case '\'': frame_text_add(text, "&#39;"); break;
-            default: frame_text_add_bytes(text, c, 1);
+            case '&':
+                frame_text_add(text, "&amp;");
+                break;
+            case '<':
+                frame_text_add(text, "&lt;");
+                break;
+            case '>':
+                frame_text_add(text, "&gt;");
+                break;
+            case '"':
+                frame_text_add(text, "&quot;");
+                break;
+            case '\'':
+                frame_text_add(text, "&#39;");
+                break;
+            default:
+                frame_text_add_bytes(text, c, 1);
         }
 }
 
@@ -181,7 +200,8 @@ frame_status frame_number_read(const char *chars, const char **end, double *valu
         return frame_fail(FRAME_UNREADABLE, "chars", chars ? chars : "", "a number", "no number starts at \"%s\"",
                           chars ? chars : "");
     if (!(found <= 1.7976931348623157e308 && found >= -1.7976931348623157e308))
-        return frame_fail(FRAME_OUT_OF_RANGE, "chars", chars, "a finite number", "\"%s\" is too large for a number", chars);
+        return frame_fail(FRAME_OUT_OF_RANGE, "chars", chars, "a finite number", "\"%s\" is too large for a number",
+                          chars);
     if (end) *end = stop;
     *value = found;
     return FRAME_OK;
@@ -192,8 +212,7 @@ frame_status frame_number_write(double value, int32_t significant_digits, char *
     if (significant_digits < 1 || significant_digits > 17)
         return frame_fail_number(FRAME_OUT_OF_RANGE, "significant_digits", significant_digits, "1..17");
     size_t length = frame_number_print(value, significant_digits, written, sizeof written);
-    if (length + 1 > size)
-        return frame_fail_number(FRAME_BUFFER_TOO_SMALL, "size", (double)size, "at least 32");
+    if (length + 1 > size) return frame_fail_number(FRAME_BUFFER_TOO_SMALL, "size", (double)size, "at least 32");
     memcpy(chars, written, length + 1);
     return FRAME_OK;
 }
