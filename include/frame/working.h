@@ -96,11 +96,12 @@ enum frame_marking_cause_values {
     FRAME_MARKING_LEFT_OUT = 2, /**< "left out". As if the named symbol had been left out. */
     FRAME_MARKING_TWICE = 3,    /**< "used twice". As if the named symbol had been used twice. */
     FRAME_MARKING_INVERTED = 4, /**< "inverted". As if the named symbol multiplied for divided, or the other way. */
-    FRAME_MARKING_FACTOR = 5,   /**< "factor". As if multiplied by the named symbol, which the formula has not. */
-    FRAME_MARKING_DIVISOR = 6,  /**< "divisor". As if divided by the named symbol, which the formula has not. */
+    FRAME_MARKING_FACTOR = 5,   /**< "factor". As if multiplied once more by the named symbol. */
+    FRAME_MARKING_DIVISOR = 6,  /**< "divisor". As if divided once more by the named symbol. */
     FRAME_MARKING_SQUARE = 7,   /**< "square". As if multiplied or divided by the square of the named symbol. */
     FRAME_MARKING_UNIT = 8,     /**< "unit". As if a usual factor between units (12, 144, 1000) were in or out. */
-    FRAME_MARKING_SIGN = 9      /**< "sign". The sign alone is wrong. */
+    FRAME_MARKING_SIGN = 9,     /**< "sign". The sign alone is wrong. */
+    FRAME_MARKING_MIXED_UP = 10 /**< "mixed up". It is the value of the named symbol. */
 };
 
 /** One answer, marked. Its texts live until the marking is freed. */

@@ -62,6 +62,8 @@ size_t frame_number_print(double value, int digits, char *chars, size_t size) {
             snprintf(written, sizeof written, "%.*f", decimals > 0 ? decimals : 0,
                      decimals >= 0 ? value : round(value * pow(10, decimals)) / pow(10, decimals));
             length = mend_point(written);
+            while (decimals > 0 && length && written[length - 1] == '0') written[--length] = 0;
+            if (length && written[length - 1] == '.') written[--length] = 0;
         }
     }
     return give_out(written, length, chars, size);

@@ -44,6 +44,9 @@ size_t frame_text_length(const frame_text *text) {
 frame_status frame_text_state(const frame_text *text) {
     return text->state;
 }
+void frame_text_fail(frame_text *text) {
+    text->state = FRAME_NO_MEMORY;
+}
 
 void frame_text_cut(frame_text *text, size_t length) {
     if (length >= text->length) return;

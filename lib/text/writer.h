@@ -25,6 +25,8 @@ void frame_text_add_json_number(frame_text *text, double value);
 void frame_text_add_csv(frame_text *text, const char *chars);
 /* Cuts back to a length it had before. */
 void frame_text_cut(frame_text *text, size_t length);
+/* Marks a text as failed: something that belongs into it could not be made. */
+void frame_text_fail(frame_text *text);
 /* FRAME_OK, or FRAME_NO_MEMORY when any write since the last clear failed. */
 frame_status frame_text_state(const frame_text *text);
 
