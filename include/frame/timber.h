@@ -19,8 +19,8 @@
 
 FRAME_BEGIN
 
-/** A stick. Opaque; made by frame_stick_new, freed by frame_stick_free. Any number of threads may read one at once; none
- * may while it is being cut. */
+/** A stick. Opaque; made by frame_stick_new, freed by frame_stick_free. Any number of threads may read one at once;
+ * none may while it is being cut. */
 typedef struct frame_stick frame_stick;
 
 /** A side face of a stick; left and right as seen from the start, crown up. */
@@ -53,15 +53,15 @@ typedef int32_t frame_stick_role;
 enum frame_stick_role_values {
     FRAME_STICK_SQUARE_END = 1, /**< "square end" | "square cut". An end cut square to the axis. */
     FRAME_STICK_PLUMB_CUT = 2,  /**< "plumb cut" | "plumb". An end cut that stands upright in the building. */
-    FRAME_STICK_LEVEL_CUT = 3,  /**< "level cut" | "level". An end cut that lies level in the building, as under a tail. */
-    FRAME_STICK_CHEEK_CUT = 4,  /**< "cheek cut" | "side cut" | "cheek". An end cut to lie against the side of another stick. */
-    FRAME_STICK_MITRE_CUT = 5,  /**< "mitre cut" | "miter cut". An end cut that halves the angle with another stick, or any other. */
-    FRAME_STICK_BACKING = 6,    /**< "backing". A bevel along the top of a hip, so that its edge lies in the roof plane. */
-    FRAME_STICK_TAPER = 7,      /**< "taper" | "rip". A rip along the stick, parallel to a face or tapering. */
-    FRAME_STICK_SEAT = 8,       /**< "seat" | "seat cut". The level face of a birdsmouth, which bears on the plate. */
-    FRAME_STICK_HEEL_CUT = 9,   /**< "heel cut" | "heel". The plumb face of a birdsmouth, against the outside of the plate. */
-    FRAME_STICK_SHOULDER = 10,  /**< "shoulder". The side of a lap, notch or housing. */
-    FRAME_STICK_LAP_FACE = 11   /**< "lap face" | "notch bottom". The bottom of a lap, notch or housing. */
+    FRAME_STICK_LEVEL_CUT = 3,  /**< "level cut" | "level". An end cut that lies level in the building. */
+    FRAME_STICK_CHEEK_CUT = 4,  /**< "cheek cut" | "side cut" | "cheek". An end cut that lies against another stick. */
+    FRAME_STICK_MITRE_CUT = 5, /**< "mitre cut" | "miter cut". An end cut that halves an angle, or any other end cut. */
+    FRAME_STICK_BACKING = 6,   /**< "backing". A bevel along the top of a hip that brings it into the roof plane. */
+    FRAME_STICK_TAPER = 7,     /**< "taper" | "rip". A rip along the stick, parallel to a face or tapering. */
+    FRAME_STICK_SEAT = 8,      /**< "seat" | "seat cut". The level face of a birdsmouth, which bears on the plate. */
+    FRAME_STICK_HEEL_CUT = 9,  /**< "heel cut" | "heel". The plumb face of a birdsmouth, outside the plate. */
+    FRAME_STICK_SHOULDER = 10, /**< "shoulder". The side of a lap, notch or housing. */
+    FRAME_STICK_LAP_FACE = 11  /**< "lap face" | "notch bottom". The bottom of a lap, notch or housing. */
 };
 
 /** What a notch is. */
@@ -91,17 +91,18 @@ enum frame_stick_axis_at_values {
 /** A plane that cuts a stick: a point on it, and the direction in which it takes wood away. */
 typedef struct frame_stick_plane {
     uint32_t struct_size, struct_id;
-    frame_stick_role role;             /**< required. What the plane is to the stick. */
-    frame_stick_axes axes;             /**< stick. Whose axes the point and the direction are given in. */
-    int32_t notch;                     /**< optional : 1..100. Number of the notch it bounds; without one it is a cut of its own. */
+    frame_stick_role role; /**< required. What the plane is to the stick. */
+    frame_stick_axes axes; /**< stick. Whose axes the point and the direction are given in. */
+    int32_t notch;         /**< optional : 1..100. Number of the notch it bounds; without one it is a cut of its own. */
     frame_stick_notch_kind notch_kind; /**< optional. What that notch is; the first plane of the notch says it. */
     double point_x_in;                 /**< required : -1e6..1e6. A point on the plane, along x. */
     double point_y_in;                 /**< required : -1e6..1e6. The point along y. */
     double point_z_in;                 /**< required : -1e6..1e6. The point along z. */
-    double waste_x;                    /**< required : -1e6..1e6. Direction square to the plane into the waste, its part along x; any length but zero. */
-    double waste_y;                    /**< required : -1e6..1e6. The direction's part along y. */
-    double waste_z;                    /**< required : -1e6..1e6. The direction's part along z. */
-    const char *label;                 /**< optional. Words for its marks, in place of the role's ("tail plumb cut"). */
+    double waste_x;    /**< required : -1e6..1e6. Direction square to the plane into the waste, its part along x; any
+                          length but zero. */
+    double waste_y;    /**< required : -1e6..1e6. The direction's part along y. */
+    double waste_z;    /**< required : -1e6..1e6. The direction's part along z. */
+    const char *label; /**< optional. Words for its marks, in place of the role's ("tail plumb cut"). */
 } frame_stick_plane;
 /** Sets up a plane: every field not given. */
 FRAME_ELEMENT(stick_plane);
@@ -109,23 +110,23 @@ FRAME_ELEMENT(stick_plane);
 /** A stick: its section, where it lies, and the planes that cut it. */
 typedef struct frame_stick_in {
     uint32_t struct_size, struct_id;
-    const char *name;                /**< optional. Name of the piece ("jack 3 left"). */
-    const char *section;             /**< optional. Name of the section ("2x10"), for the drawing's title. */
-    double thickness_in;             /**< required : >0..60. Thickness, from the right face to the left. */
-    double depth_in;                 /**< required : >0..120. Depth, from the bottom face to the top. */
-    double length_in;                /**< optional : >0..1200. Length of the axis along the world's x, where no end point is given. */
-    double start_x_in;               /**< 0 : -1e6..1e6. Where the axis starts, in the world. */
-    double start_y_in;               /**< 0 : -1e6..1e6. The start along the world's y. */
-    double start_z_in;               /**< 0 : -1e6..1e6. The start along the world's z. */
-    double end_x_in;                 /**< optional : -1e6..1e6. Where the axis ends, in the world. */
-    double end_y_in;                 /**< optional : -1e6..1e6. The end along the world's y. */
-    double end_z_in;                 /**< optional : -1e6..1e6. The end along the world's z. */
-    double crown_x;                  /**< 0 : -1e6..1e6. Direction the crown points to; what lies along the axis is left out. */
-    double crown_y;                  /**< 0 : -1e6..1e6. The crown's direction along the world's y. */
-    double crown_z;                  /**< 1 : -1e6..1e6. The crown's direction along the world's z, which points up. */
-    frame_stick_axis_at axis_at;     /**< centre. Where in the section the axis runs. */
-    frame_stick_end measure_from;    /**< start. The end whose long point the marks are measured from. */
-    int32_t count;                   /**< 1 : 1..100000. How many alike, for the drawing's title. */
+    const char *name;    /**< optional. Name of the piece ("jack 3 left"). */
+    const char *section; /**< optional. Name of the section ("2x10"), for the drawing's title. */
+    double thickness_in; /**< required : >0..60. Thickness, from the right face to the left. */
+    double depth_in;     /**< required : >0..120. Depth, from the bottom face to the top. */
+    double length_in;  /**< optional : >0..1200. Length of the axis along the world's x, where no end point is given. */
+    double start_x_in; /**< 0 : -1e6..1e6. Where the axis starts, in the world. */
+    double start_y_in; /**< 0 : -1e6..1e6. The start along the world's y. */
+    double start_z_in; /**< 0 : -1e6..1e6. The start along the world's z. */
+    double end_x_in;   /**< optional : -1e6..1e6. Where the axis ends, in the world. */
+    double end_y_in;   /**< optional : -1e6..1e6. The end along the world's y. */
+    double end_z_in;   /**< optional : -1e6..1e6. The end along the world's z. */
+    double crown_x;    /**< 0 : -1e6..1e6. Direction the crown points to; what lies along the axis is left out. */
+    double crown_y;    /**< 0 : -1e6..1e6. The crown's direction along the world's y. */
+    double crown_z;    /**< 1 : -1e6..1e6. The crown's direction along the world's z, which points up. */
+    frame_stick_axis_at axis_at;  /**< centre. Where in the section the axis runs. */
+    frame_stick_end measure_from; /**< start. The end whose long point the marks are measured from. */
+    int32_t count;                /**< 1 : 1..100000. How many alike, for the drawing's title. */
     int32_t spare;
     const frame_stick_plane *planes; /**< optional. The cuts and notches, in the order they are made. */
     size_t plane_count;              /**< count : 0..200. */
@@ -133,8 +134,8 @@ typedef struct frame_stick_in {
 /** Sets up a stick's facts: every field not given. */
 FRAME_ELEMENT(stick_in);
 
-/** Makes a stick and cuts it by the planes listed. Free it with frame_stick_free. FRAME_IMPOSSIBLE when nothing is left of
- * it, FRAME_CONFLICT when it has no axis or the crown points along it, or an end cut runs along the stick;
+/** Makes a stick and cuts it by the planes listed. Free it with frame_stick_free. FRAME_IMPOSSIBLE when nothing is left
+ * of it, FRAME_CONFLICT when it has no axis or the crown points along it, or an end cut runs along the stick;
  * FRAME_TOO_LARGE past 200 planes, or where more than 60 planes bound one convex part of it. */
 FRAME_API frame_status frame_stick_new(const frame_stick_in *in, frame_stick **stick);
 /** Frees a stick. NULL is allowed. */
@@ -142,16 +143,19 @@ FRAME_API void frame_stick_free(frame_stick *stick);
 /** Cuts a stick by one more plane (its notch number is not looked at). A cut that fails, or leaves nothing, leaves the
  * stick as it was. */
 FRAME_API frame_status frame_stick_cut(frame_stick *stick, const frame_stick_plane *plane);
-/** Takes one more notch out of a stick: what lies on the waste side of all its planes (their notch numbers are not looked
- * at). On failure the stick stays as it was. */
+/** Takes one more notch out of a stick: what lies on the waste side of all its planes (their notch numbers are not
+ * looked at). On failure the stick stays as it was. */
 FRAME_API frame_status frame_stick_notch(frame_stick *stick, const frame_stick_plane *planes, size_t plane_count,
                                          frame_stick_notch_kind kind);
 
-/** The lengths of a stick by name. All but the first are between the end cuts, as if no notch, backing or taper were made. */
+/** The lengths of a stick by name. All but the first are between the end cuts, as if no notch, backing or taper were
+ * made. */
 typedef struct frame_stick_lengths_out {
     uint32_t struct_size, struct_id;
-    double long_point_in;   /**< From the outermost point of one end to that of the other, along the stick: the stock it needs, without trim. */
-    double short_point_in;  /**< From the innermost point of one end's cuts to that of the other's, along the stick; negative when they pass each other. */
+    double long_point_in;   /**< From the outermost point of one end to that of the other, along the stick: the stock it
+                               needs, without trim. */
+    double short_point_in;  /**< From the innermost point of one end's cuts to that of the other's, along the stick;
+                               negative when they pass each other. */
     double centre_line_in;  /**< Along the centre line of the section. */
     double top_edge_in;     /**< Along the middle of the top face. */
     double bottom_edge_in;  /**< Along the middle of the bottom face. */
@@ -163,7 +167,8 @@ typedef struct frame_stick_lengths_out {
     double end_long_point_x_in;   /**< Where the end's long point lies, along the stick's x. */
 } frame_stick_lengths_out;
 /** As frame_stick_lengths, for an answer of a stated size. */
-FRAME_API frame_status frame_stick_lengths_sized(const frame_stick *stick, frame_stick_lengths_out *out, size_t out_size);
+FRAME_API frame_status frame_stick_lengths_sized(const frame_stick *stick, frame_stick_lengths_out *out,
+                                                 size_t out_size);
 /** Gives the lengths of a stick by name. A line that the end cuts leave nothing of has length 0. */
 static inline frame_status frame_stick_lengths(const frame_stick *stick, frame_stick_lengths_out *out) {
     return frame_stick_lengths_sized(stick, out, sizeof *out);
@@ -173,7 +178,8 @@ static inline frame_status frame_stick_lengths(const frame_stick *stick, frame_s
 typedef struct frame_stick_solid_out {
     uint32_t struct_size, struct_id;
     double volume_in3;       /**< Volume. */
-    double stock_volume_in3; /**< Volume of the square-ended piece of the same section that it is cut from: thickness times depth times long point. */
+    double stock_volume_in3; /**< Volume of the square-ended piece of the same section that it is cut from: thickness
+                                times depth times long point. */
     double centre_x_in;      /**< Centre of gravity along the stick's x. */
     double centre_y_in;      /**< Centre of gravity along the stick's y. */
     double centre_z_in;      /**< Centre of gravity along the stick's z. */
@@ -193,43 +199,49 @@ FRAME_API frame_status frame_stick_weight(const frame_stick *stick, double densi
 /** What to mind when a saw is set. */
 typedef int32_t frame_stick_saw_caution;
 enum frame_stick_saw_caution_values {
-    FRAME_STICK_SAW_COMPOUND = 0, /**< "compound". Mitre and bevel at once: guard and support the piece, and make a test cut. */
-    FRAME_STICK_SAW_PAST_TILT = 1 /**< "past_tilt". The bevel is past the 45 degrees many saws tilt to: cut it another way. */
+    FRAME_STICK_SAW_COMPOUND = 0, /**< "compound". Mitre and bevel at once: guard, support the piece, try a test cut. */
+    FRAME_STICK_SAW_PAST_TILT = 1 /**< "past_tilt". A bevel over the 45 degrees many saws tilt to: cut another way. */
 };
 
-/** How a saw is set for one plane of a stick. The saw's base (or its table) bears on base_face, one of the two wide faces:
- * the one with the long point of the cut when the blade is tilted, the left (or top) one when it is not. Both angles are
- * 0 for a square upright cut and never negative; the ends and faces they lean to are named. */
+/** How a saw is set for one plane of a stick. The saw's base (or its table) bears on base_face, one of the two wide
+ * faces: the one with the long point of the cut when the blade is tilted, the left (or top) one when it is not. Both
+ * angles are 0 for a square upright cut and never negative; the ends and faces they lean to are named. */
 typedef struct frame_stick_saw {
     uint32_t struct_size, struct_id;
-    frame_stick_role role;         /**< What the plane is to the stick. */
-    frame_stick_end at_end;        /**< The end it closes; not given for a plane that closes none. */
-    int32_t notch;                 /**< Number of the notch it bounds, from 1 in the order they were made; 0 for a cut of its own. */
+    frame_stick_role role;  /**< What the plane is to the stick. */
+    frame_stick_end at_end; /**< The end it closes; not given for a plane that closes none. */
+    int32_t notch; /**< Number of the notch it bounds, from 1 in the order they were made; 0 for a cut of its own. */
     frame_stick_notch_kind notch_kind; /**< What that notch is; not given for a cut of its own. */
-    frame_stick_face base_face;    /**< The face the saw's base or table bears on. */
-    frame_stick_face mitre_face;   /**< The face at whose edge the line leans to mitre_end: top, or left where the wide faces are top and bottom. */
-    frame_stick_end mitre_end;     /**< The end the line on the base face leans to at mitre_face; not given when the mitre is 0 or 90. */
-    frame_stick_end bevel_end;     /**< The end the blade leans to on its way from the base face through the wood; not given when the bevel is 0 or the plane runs along the stick. */
-    double mitre_deg;              /**< Mitre: angle on the base face between the line and square across; 90 along the stick. */
-    double bevel_deg;              /**< Bevel: tilt of the blade from upright on the base face, in the section square to the line. */
-    double across_top_deg;         /**< Angle on the top face between the line and square across; 90 when the plane does not cross it. */
-    double top_edge_deg;           /**< Angle on the top face between the line and the edge of the stick: the handbooks' side cut across the top edge; 90 for a square cut. */
-    double area_in2;               /**< Area of the face that the plane leaves on the stick; 0 when it takes nothing away. */
-    const char *label;             /**< Its words. */
-    uint64_t cautions;             /**< bits : stick_saw_caution. What to mind. */
+    frame_stick_face base_face;        /**< The face the saw's base or table bears on. */
+    frame_stick_face mitre_face; /**< The face at whose edge the line leans to mitre_end: top, or left where the wide
+                                    faces are top and bottom. */
+    frame_stick_end mitre_end;   /**< The end the line on the base face leans to at mitre_face; not given when the mitre
+                                    is 0 or 90. */
+    frame_stick_end bevel_end; /**< The end the blade leans to on its way from the base face through the wood; not given
+                                  when the bevel is 0 or the plane runs along the stick. */
+    double mitre_deg; /**< Mitre: angle on the base face between the line and square across; 90 along the stick. */
+    double bevel_deg; /**< Bevel: tilt of the blade from upright on the base face, in the section square to the line. */
+    double across_top_deg; /**< Angle on the top face between the line and square across; 90 when the plane does not
+                              cross it. */
+    double top_edge_deg; /**< Angle on the top face between the line and the edge of the stick: the handbooks' side cut
+                            across the top edge; 90 for a square cut. */
+    double area_in2;     /**< Area of the face that the plane leaves on the stick; 0 when it takes nothing away. */
+    const char *label;   /**< Its words. */
+    uint64_t cautions;   /**< bits : stick_saw_caution. What to mind. */
 } frame_stick_saw;
 /** Counts the saw settings of a stick: one for each plane, the end cuts that were left square among them. */
 FRAME_API size_t frame_stick_saw_count(const frame_stick *stick);
 /** As frame_stick_saw_at, for an item of a stated size. */
 FRAME_API frame_status frame_stick_saw_at_sized(const frame_stick *stick, size_t index, frame_stick_saw *item,
-                                               size_t item_size);
-/** Gives a saw setting by its place in the list: first the end cuts and other cuts, then the notches' planes. Its texts live as long as the stick. */
+                                                size_t item_size);
+/** Gives a saw setting by its place in the list: first the end cuts and other cuts, then the notches' planes. Its texts
+ * live as long as the stick. */
 static inline frame_status frame_stick_saw_at(const frame_stick *stick, size_t index, frame_stick_saw *item) {
     return frame_stick_saw_at_sized(stick, index, item, sizeof *item);
 }
 
-/** One end of a line to strike on a face. Marks are listed by face (left, right, top, bottom) and there by their distance
- * from the long point of the end that measure_from names. */
+/** One end of a line to strike on a face. Marks are listed by face (left, right, top, bottom) and there by their
+ * distance from the long point of the end that measure_from names. */
 typedef struct frame_stick_mark {
     uint32_t struct_size, struct_id;
     frame_stick_face face; /**< The face the line is struck on. */
@@ -244,14 +256,14 @@ typedef struct frame_stick_mark {
 FRAME_API size_t frame_stick_mark_count(const frame_stick *stick);
 /** As frame_stick_mark_at, for an item of a stated size. */
 FRAME_API frame_status frame_stick_mark_at_sized(const frame_stick *stick, size_t index, frame_stick_mark *item,
-                                               size_t item_size);
+                                                 size_t item_size);
 /** Gives a mark by its place in the list. Its texts live as long as the stick. */
 static inline frame_status frame_stick_mark_at(const frame_stick *stick, size_t index, frame_stick_mark *item) {
     return frame_stick_mark_at_sized(stick, index, item, sizeof *item);
 }
 
-/** A corner of the outline of a side face, after all cuts. Corners are listed by face (left, right, top, bottom), by loop
- * and in order round it, the wood on the left hand as along and across grow; holes run the other way. */
+/** A corner of the outline of a side face, after all cuts. Corners are listed by face (left, right, top, bottom), by
+ * loop and in order round it, the wood on the left hand as along and across grow; holes run the other way. */
 typedef struct frame_stick_corner {
     uint32_t struct_size, struct_id;
     frame_stick_face face; /**< The face. */
@@ -263,7 +275,7 @@ typedef struct frame_stick_corner {
 FRAME_API size_t frame_stick_corner_count(const frame_stick *stick);
 /** As frame_stick_corner_at, for an item of a stated size. */
 FRAME_API frame_status frame_stick_corner_at_sized(const frame_stick *stick, size_t index, frame_stick_corner *item,
-                                               size_t item_size);
+                                                   size_t item_size);
 /** Gives a corner by its place in the list. Its texts live as long as the stick. */
 static inline frame_status frame_stick_corner_at(const frame_stick *stick, size_t index, frame_stick_corner *item) {
     return frame_stick_corner_at_sized(stick, index, item, sizeof *item);
@@ -275,15 +287,16 @@ typedef struct frame_stick_fit_out {
     double overlap_in3; /**< Volume that lies in both; 0 when they touch or miss. */
 } frame_stick_fit_out;
 /** As frame_stick_fit, for an answer of a stated size. */
-FRAME_API frame_status frame_stick_fit_sized(const frame_stick *stick, const frame_stick *other, frame_stick_fit_out *out,
-                                             size_t out_size);
+FRAME_API frame_status frame_stick_fit_sized(const frame_stick *stick, const frame_stick *other,
+                                             frame_stick_fit_out *out, size_t out_size);
 /** Tells how two sticks fit where they lie in the world. */
-static inline frame_status frame_stick_fit(const frame_stick *stick, const frame_stick *other, frame_stick_fit_out *out) {
+static inline frame_status frame_stick_fit(const frame_stick *stick, const frame_stick *other,
+                                           frame_stick_fit_out *out) {
     return frame_stick_fit_sized(stick, other, out, sizeof *out);
 }
 
-/** Draws a stick to cut it by: its wide faces (one when both are alike), the top edge where a cut is compound, marks with
- * running dimensions in tape notation, and the saw's settings. Free it with frame_drawing_free. */
+/** Draws a stick to cut it by: its wide faces (one when both are alike), the top edge where a cut is compound, marks
+ * with running dimensions in tape notation, and the saw's settings. Free it with frame_drawing_free. */
 FRAME_API frame_status frame_stick_drawing(const frame_stick *stick, frame_drawing **drawing);
 
 FRAME_END

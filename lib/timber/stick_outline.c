@@ -1,0 +1,137 @@
+/* The outlines of a stick's side faces as loops of corners, and the marks: the lines its planes make on those faces. */
+#include "base/error.h"
+#include "timber/outline.h"
+#include "timber/stick.h"
+
+static const frame_stick_face face_words[4] = {[PLANE_LEFT] = FRAME_STICK_LEFT,
+                                               [PLANE_RIGHT] = FRAME_STICK_RIGHT,
+                                               [PLANE_TOP] = FRAME_STICK_TOP,
+                                               [PLANE_BOTTOM] = FRAME_STICK_BOTTOM};
+
+/* The long edge a point of a face lies at, 0 within it. */
+static frame_stick_edge edge_at(const frame_stick *stick, int face, double across) {
+    static const frame_stick_edge edges[4][2] = {
+        [PLANE_LEFT] = {FRAME_STICK_BOTTOM_LEFT, FRAME_STICK_TOP_LEFT},
+        [PLANE_RIGHT] = {FRAME_STICK_BOTTOM_RIGHT, FRAME_STICK_TOP_RIGHT},
+        [PLANE_TOP] = {FRAME_STICK_TOP_RIGHT, FRAME_STICK_TOP_LEFT},
+        [PLANE_BOTTOM] = {FRAME_STICK_BOTTOM_RIGHT, FRAME_STICK_BOTTOM_LEFT},
+    };
+    const double *range = face <= PLANE_RIGHT ? stick->z : stick->y;
+    if (fabs(across) < 1e-8) return edges[face][0];
+    return fabs(across - (range[1] - range[0])) < 1e-8 ? edges[face][1] : 0;
+}
+
+static vec3 point_on(const frame_stick *stick, int face, double x, double across) {
+    const double y = face == PLANE_LEFT ? stick->y[1] : stick->y[0] + (face == PLANE_RIGHT ? 0 : across);
+    const double z = face == PLANE_TOP ? stick->z[1] : stick->z[0] + (face == PLANE_BOTTOM ? 0 : across);
+    return (vec3){x, y, z};
+}
+
+/* The line that goes on from a point, NULL when that is the one the loop began with. Of several it is the one that
+ * turns most to the left, so that two parts of a face that touch in a point stay two loops. */
+static frame_outline_line *next_line(frame_outline *outline, const frame_outline_line *from,
+                                     const frame_outline_line *first) {
+    frame_outline_line *lines = outline->lines.items, *found = NULL;
+    const double dx = from->x[1] - from->x[0], da = from->across[1] - from->across[0];
+    double most = -HUGE_VAL;
+    for (size_t i = 0; i < outline->lines.count; i++) {
+        if ((lines[i].used && &lines[i] != first) || fabs(lines[i].x[0] - from->x[1]) > 1e-7 ||
+            fabs(lines[i].across[0] - from->across[1]) > 1e-7)
+            continue;
+        const double ex = lines[i].x[1] - lines[i].x[0], ea = lines[i].across[1] - lines[i].across[0];
+        const double turn = atan2(dx * ea - da * ex, dx * ex + da * ea);
+        if (turn > most) most = turn, found = &lines[i];
+    }
+    return found == first ? NULL : found;
+}
+
+/* Whether a corner lies on the straight line between its neighbours. */
+static int straight(const frame_stick_point *a, const frame_stick_point *b, const frame_stick_point *c) {
+    const double dx = c->x - a->x, da = c->across - a->across, length = hypot(dx, da);
+    return length < FRAME_TOUCH || fabs((b->x - a->x) * da - (b->across - a->across) * dx) < 1e-8 * length;
+}
+
+/* Leaves out the corners of the loop from first on that are none. */
+static void leave_out_straight(frame_pool *corners, size_t first) {
+    frame_stick_point *loop = &FRAME_POOL_ITEM(frame_stick_point, *corners, first);
+    size_t count = corners->count - first;
+    for (size_t i = 0; i < count && count > 2;) {
+        if (!straight(&loop[(i + count - 1) % count], &loop[i], &loop[(i + 1) % count])) {
+            i++;
+            continue;
+        }
+        for (size_t k = i; k + 1 < count; k++) loop[k] = loop[k + 1];
+        count--;
+        i = i ? i - 1 : 0;
+    }
+    corners->count = first + (count > 2 ? count : 0);
+}
+
+static frame_status add_loop(frame_stick *stick, frame_outline *outline, frame_outline_line *line, int face, int loop) {
+    const size_t first = stick->corners.count;
+    const frame_outline_line *first_line = line;
+    for (; line; line = next_line(outline, line, first_line)) {
+        frame_stick_point *corner = frame_pool_add(&stick->corners, 1);
+        if (!corner) return FRAME_NO_MEMORY;
+        *corner = (frame_stick_point){
+            line->x[0], line->across[0], face_words[face], loop, 0, edge_at(stick, face, line->across[0])};
+        line->used = 1;
+    }
+    leave_out_straight(&stick->corners, first);
+    return FRAME_OK;
+}
+
+/* The record whose plane makes a line: one that takes the wood away on the line's right, in its own notch. */
+static int record_of(const frame_stick *stick, const frame_outline_line *line, int face) {
+    const vec3 middle = point_on(stick, face, (line->x[0] + line->x[1]) / 2, (line->across[0] + line->across[1]) / 2);
+    const double dx = line->x[1] - line->x[0], da = line->across[1] - line->across[0];
+    for (size_t i = 0; i < stick->records.count; i++) {
+        const frame_stick_record *record = FRAME_RECORD(stick, i);
+        const double across = face <= PLANE_RIGHT ? record->plane.normal.z : record->plane.normal.y;
+        if (record->number != line->beyond || (i < 2 && !stick->square[i])) continue;
+        if (record->plane.normal.x * da - across * dx > 0 && frame_stick_in_notch(stick, record, middle)) return (int)i;
+    }
+    return -1;
+}
+
+static int add_mark(frame_stick *stick, const frame_outline_line *line, int end, int face, int number, int record) {
+    if (!frame_pool_add(&stick->marks, 1)) return 0;
+    frame_stick_point *marks = stick->marks.items;
+    const frame_stick_point mark = {
+        line->x[end], line->across[end], face_words[face], number, record, edge_at(stick, face, line->across[end])};
+    const double along = frame_stick_running(stick, mark.x);
+    size_t i = stick->marks.count - 1;
+    for (; i && marks[i - 1].face == mark.face && frame_stick_running(stick, marks[i - 1].x) > along; i--)
+        marks[i] = marks[i - 1];
+    marks[i] = mark;
+    return 1;
+}
+
+static frame_status add_face(frame_stick *stick, frame_outline *outline, int face, int *number) {
+    frame_status status = frame_outline_lines(outline, &stick->solid, face, stick->y[0], stick->z[0]);
+    frame_outline_line *lines = outline->lines.items;
+    int loop = 0;
+    for (size_t i = 0; !status && i < outline->lines.count; i++) {
+        const int record = lines[i].beyond < PLANE_START ? -1 : record_of(stick, &lines[i], face);
+        if (record >= 0) {
+            if (!add_mark(stick, &lines[i], 0, face, *number, record) ||
+                !add_mark(stick, &lines[i], 1, face, *number, record))
+                return FRAME_NO_MEMORY;
+            ++*number;
+        }
+        if (!lines[i].used) status = add_loop(stick, outline, &lines[i], face, loop++);
+    }
+    return status;
+}
+
+frame_status frame_stick_outline(frame_stick *stick) {
+    frame_outline outline;
+    frame_status status = FRAME_OK;
+    int number = 0;
+    frame_outline_begin(&outline);
+    stick->corners.count = stick->marks.count = 0;
+    for (int face = PLANE_LEFT; !status && face <= PLANE_BOTTOM; face++)
+        status = add_face(stick, &outline, face, &number);
+    frame_outline_give(&outline);
+    return status;
+}
