@@ -52,8 +52,8 @@ typedef enum frame_cell_parts {
     CELL_BOTH = 3        /* it was split */
 } frame_cell_parts;
 
-/* Splits a cell by a plane of a number. under, over: where the pieces go, NULL for one not wanted; neither may be where
- * the cell itself is kept. */
+/* Splits a cell by a plane, whose number none of its faces has yet unless they lie on it. under, over: where the pieces
+ * go, NULL for one not wanted; neither may be where the cell itself is kept. */
 frame_cell_parts frame_cell_split(const frame_cell_view *cell, const frame_plane *plane, uint8_t number,
                                   frame_cell *under, frame_cell *over);
 

@@ -35,6 +35,7 @@ typedef struct piece {
     int cap_edges, cap_start;
     uint8_t of_vertex[CELL_VERTICES], of_crossing[CELL_FACES];
     uint8_t cap_next[CELL_VERTICES], cap_beyond[CELL_VERTICES];
+    uint8_t stays[256]; /* by the number of a face's plane: whether the face stays, in part or whole */
 } piece;
 
 enum { NO_VERTEX = 255 };
@@ -65,8 +66,9 @@ static int keep_corners(split *s, piece *p, const frame_cell_face *face) {
         const uint8_t here = corner[i].vertex, next = corner[i + 1 < face->count ? i + 1 : 0].vertex;
         const int side = s->side[here] * p->keep, side_next = s->side[next] * p->keep;
         if (side >= 0) {
-            /* An edge that lies in the plane, or leaves the kept side from it, borders on the new face. */
-            const int along = side == 0 && side_next <= 0;
+            /* The new face begins where the kept side is left from the plane, and along an edge in the plane whose
+             * other face goes. */
+            const int along = side == 0 && (side_next < 0 || (side_next == 0 && !p->stays[corner[i].beyond]));
             const int vertex = add_vertex(p, &p->of_vertex[here], s->cell->vertices[here]);
             if (!add_corner(p->out, vertex, along ? s->number : corner[i].beyond)) return 0;
         }
@@ -110,6 +112,22 @@ static int has_side(const split *s, const frame_cell_face *face, int8_t side) {
     return 0;
 }
 
+/* Whether a face that lies in the plane stays: when all round it do, it is a speck on what is kept. */
+static int stays_round(const split *s, const piece *p, const frame_cell_face *face) {
+    const frame_cell_corner *corner = s->cell->corners + face->first;
+    for (int i = 0; i < face->count; i++)
+        if (!p->stays[corner[i].beyond]) return 0;
+    return 1;
+}
+
+static void find_staying(const split *s, piece *p) {
+    const frame_cell_face *faces = s->cell->faces;
+    for (int i = 0; i < s->cell->face_count; i++) p->stays[faces[i].plane] = (uint8_t)has_side(s, &faces[i], p->keep);
+    for (int i = 0; i < s->cell->face_count; i++)
+        if (!p->stays[faces[i].plane] && !has_side(s, &faces[i], (int8_t)-p->keep))
+            p->stays[faces[i].plane] = (uint8_t)stays_round(s, p, &faces[i]);
+}
+
 static frame_cell_parts make_piece(split *s, int8_t keep, frame_cell *out) {
     piece p;
     p.out = out;
@@ -118,8 +136,9 @@ static frame_cell_parts make_piece(split *s, int8_t keep, frame_cell *out) {
     memset(p.of_vertex, NO_VERTEX, (size_t)s->cell->vertex_count);
     memset(p.of_crossing, NO_VERTEX, sizeof p.of_crossing);
     out->vertex_count = out->face_count = out->corner_count = 0;
+    find_staying(s, &p);
     for (int i = 0; i < s->cell->face_count; i++) {
-        if (!has_side(s, &s->cell->faces[i], keep)) continue;
+        if (!p.stays[s->cell->faces[i].plane]) continue;
         if (out->face_count + 1 == CELL_FACES) return CELL_TOO_LARGE;
         frame_cell_face *face = &out->faces[out->face_count++];
         *face = s->cell->faces[i];

@@ -10,19 +10,20 @@ static frame_plane bring(const frame_stick *to, const frame_stick *from, const f
     return (frame_plane){frame_to_stick_direction(&to->placement, world), side * plane->at - vec_dot(world, apart)};
 }
 
-/* The numbers of a cell's planes no longer matter: 0 for all makes 1 free for the next cut. */
-static void forget_planes(frame_cell *cell) {
-    for (int i = 0; i < cell->corner_count; i++) cell->corners[i].beyond = 0;
-}
-
+/* A copy of a cell with its planes numbered by its faces, so that numbers from its face count on are free. */
 static void copy_cell(const frame_cell_view *view, frame_cell *cell) {
+    uint8_t face_of[256];
+    for (int i = 0; i < view->face_count; i++) {
+        face_of[view->faces[i].plane] = (uint8_t)i;
+        cell->faces[i] = view->faces[i];
+        cell->faces[i].plane = (uint8_t)i;
+    }
+    for (int i = 0; i < view->corner_count; i++)
+        cell->corners[i] = (frame_cell_corner){view->corners[i].vertex, face_of[view->corners[i].beyond]};
     for (int i = 0; i < view->vertex_count; i++) cell->vertices[i] = view->vertices[i];
-    for (int i = 0; i < view->face_count; i++) cell->faces[i] = view->faces[i];
-    for (int i = 0; i < view->corner_count; i++) cell->corners[i] = view->corners[i];
     cell->vertex_count = view->vertex_count;
     cell->face_count = view->face_count;
     cell->corner_count = view->corner_count;
-    forget_planes(cell);
 }
 
 /* Adds what two cells share; cell is of stick, by is of other. */
@@ -35,12 +36,11 @@ static frame_status add_shared(const frame_stick *stick, const frame_cell_view *
         const frame_plane plane =
             bring(stick, other, frame_solid_plane_at(&other->solid, by->faces[i].plane), by->faces[i].side);
         const frame_cell_view view = frame_cell_look(&work[here]);
-        const frame_cell_parts found = frame_cell_split(&view, &plane, 1, &work[1 - here], NULL);
+        const frame_cell_parts found =
+            frame_cell_split(&view, &plane, (uint8_t)(cell->face_count + i), &work[1 - here], NULL);
         if (found < 0) return frame_solid_split_failed(found);
         if (found == CELL_OVER) return FRAME_OK;
-        if (found != CELL_BOTH) continue;
-        here = 1 - here;
-        forget_planes(&work[here]);
+        if (found == CELL_BOTH) here = 1 - here;
     }
     const frame_cell_view view = frame_cell_look(&work[here]);
     frame_cell_measure(&view, sum);

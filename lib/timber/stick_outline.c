@@ -94,17 +94,38 @@ static int record_of(const frame_stick *stick, const frame_outline_line *line, i
     return -1;
 }
 
+/* By distance; side by side from the lower or right edge up, and then by line. */
+static int comes_before(const frame_stick *stick, const frame_stick_point *a, const frame_stick_point *b) {
+    const double further = frame_stick_running(stick, b->x) - frame_stick_running(stick, a->x);
+    if (fabs(further) > 1e-7) return further > 0;
+    if (fabs(b->across - a->across) > 1e-7) return b->across > a->across;
+    return a->group < b->group;
+}
+
 static int add_mark(frame_stick *stick, const frame_outline_line *line, int end, int face, int number, int record) {
     if (!frame_pool_add(&stick->marks, 1)) return 0;
     frame_stick_point *marks = stick->marks.items;
-    const frame_stick_point mark = {
-        line->x[end], line->across[end], face_words[face], number, record, edge_at(stick, face, line->across[end])};
-    const double along = frame_stick_running(stick, mark.x);
+    const frame_stick_edge edge = edge_at(stick, face, line->across[end]);
+    const frame_stick_point mark = {line->x[end], line->across[end], face_words[face], number, record, edge};
     size_t i = stick->marks.count - 1;
-    for (; i && marks[i - 1].face == mark.face && frame_stick_running(stick, marks[i - 1].x) > along; i--)
+    for (; i && marks[i - 1].face == mark.face && comes_before(stick, &mark, &marks[i - 1]); i--)
         marks[i] = marks[i - 1];
     marks[i] = mark;
     return 1;
+}
+
+/* Numbers the lines as they come in the list; until done, numbers given are kept apart as negative ones. */
+static void number_lines(frame_stick *stick) {
+    frame_stick_point *marks = stick->marks.items;
+    int32_t next = 0;
+    for (size_t i = 0; i < stick->marks.count; i++) {
+        const int32_t group = marks[i].group;
+        if (group < 0) continue;
+        next++;
+        for (size_t k = i; k < stick->marks.count; k++)
+            if (marks[k].group == group) marks[k].group = -next;
+    }
+    for (size_t i = 0; i < stick->marks.count; i++) marks[i].group = -marks[i].group - 1;
 }
 
 static frame_status add_face(frame_stick *stick, frame_outline *outline, int face, int *number) {
@@ -133,5 +154,6 @@ frame_status frame_stick_outline(frame_stick *stick) {
     for (int face = PLANE_LEFT; !status && face <= PLANE_BOTTOM; face++)
         status = add_face(stick, &outline, face, &number);
     frame_outline_give(&outline);
+    number_lines(stick);
     return status;
 }
