@@ -27,7 +27,7 @@ static frame_status find_end(const frame_stick_in *in, vec3 *end) {
 
 frame_status frame_stick_place(const frame_stick_in *in, frame_placement *placement, double *length) {
     const vec3 start = {in->start_x_in, in->start_y_in, in->start_z_in};
-    vec3 end;
+    vec3 end = start;
     const frame_status status = find_end(in, &end);
     if (status) return status;
     const vec3 axis = vec_less(end, start);
