@@ -1,5 +1,5 @@
-/* The lines of a side face. Every inner face between two cells came from one split and has the same plane on both its
- * sides, so edges that cancel always carry the same number: they are summed up along their common line. */
+/* The lines round the faces on a plane. Every inner face between two cells came from one split and has the same plane
+ * on both its sides, so edges that cancel always carry the same number: they are summed up along their common line. */
 #include "timber/outline.h"
 
 void frame_outline_begin(frame_outline *outline) {
@@ -24,12 +24,12 @@ static int add_edge(frame_outline *outline, const frame_outline_line *edge) {
     return 1;
 }
 
-static int add_face_edges(frame_outline *outline, const frame_cell_view *cell, const frame_cell_face *face, double y0,
-                          double z0) {
+static int add_face_edges(frame_outline *outline, const frame_cell_view *cell, const frame_cell_face *face, int on,
+                          double y0, double z0) {
     const frame_cell_corner *corner = cell->corners + face->first;
     /* Seen from outside, x runs to the right on the right and the top face, and to the left on the others. */
-    const int turned = face->plane == PLANE_LEFT || face->plane == PLANE_BOTTOM;
-    const int upright = face->plane == PLANE_LEFT || face->plane == PLANE_RIGHT;
+    const int turned = on == PLANE_LEFT || on == PLANE_BOTTOM;
+    const int upright = on == PLANE_LEFT || on == PLANE_RIGHT;
     for (int i = 0; i < face->count; i++) {
         const vec3 a = cell->vertices[corner[i].vertex];
         const vec3 b = cell->vertices[corner[i + 1 < face->count ? i + 1 : 0].vertex];
@@ -43,12 +43,12 @@ static int add_face_edges(frame_outline *outline, const frame_cell_view *cell, c
     return 1;
 }
 
-static int collect(frame_outline *outline, const frame_solid *solid, int face, double y0, double z0) {
+static int collect(frame_outline *outline, const frame_solid *solid, int plane, int on, double y0, double z0) {
     frame_cell_view view;
     for (size_t i = 0; i < frame_solid_cell_count(solid); i++) {
         if (!frame_solid_look(solid, i, &view)) continue;
         for (int k = 0; k < view.face_count; k++)
-            if (view.faces[k].plane == face && !add_face_edges(outline, &view, &view.faces[k], y0, z0)) return 0;
+            if (view.faces[k].plane == plane && !add_face_edges(outline, &view, &view.faces[k], on, y0, z0)) return 0;
     }
     return 1;
 }
@@ -116,9 +116,10 @@ static int add_lines(frame_outline *outline, const frame_outline_line *edges, si
     return add_events(outline, edges, count) && sum_up(outline, edges->beyond);
 }
 
-frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int face, double y0, double z0) {
+frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int plane, int face, double y0,
+                                 double z0) {
     outline->edges.count = outline->lines.count = 0;
-    if (!collect(outline, solid, face, y0, z0)) return FRAME_NO_MEMORY;
+    if (!collect(outline, solid, plane, face, y0, z0)) return FRAME_NO_MEMORY;
     const frame_outline_line *edges = outline->edges.items;
     for (size_t i = 0, next; i < outline->edges.count; i = next) {
         for (next = i + 1; next < outline->edges.count && edges[next].beyond == edges[i].beyond; next++) continue;

@@ -27,8 +27,9 @@ typedef struct frame_outline {
 
 void frame_outline_begin(frame_outline *outline);
 void frame_outline_give(frame_outline *outline);
-/* Finds the lines of one of the four side faces, by its plane's number; across is counted from the bottom edge, or from
- * the right one, which lie at y0, z0. */
-frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int face, double y0, double z0);
+/* Finds the lines round the faces that lie on a plane, by its number, as seen on one of the four side faces (which may
+ * be the plane itself); across is counted from the bottom edge, or from the right one, which lie at y0, z0. */
+frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int plane, int face, double y0,
+                                 double z0);
 
 #endif

@@ -74,6 +74,10 @@ frame_status frame_stick_find_end(frame_stick_record *record);
 frame_status frame_stick_solve(frame_stick *stick);
 /* Finds the outlines of the side faces and the lines the planes make on them. */
 frame_status frame_stick_outline(frame_stick *stick);
+/* The word for a side face, by its plane's number. */
+extern const frame_stick_face frame_stick_face_of[4];
+/* A point of a side face, by its plane's number, in the stick's own axes. */
+vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double across);
 /* The record of the i-th saw setting. */
 const frame_stick_record *frame_stick_record_at(const frame_stick *stick, size_t saw);
 /* Whether a point lies in the notch a record belongs to, or on its bounds; always for a cut. */

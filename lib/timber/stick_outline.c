@@ -3,10 +3,10 @@
 #include "timber/outline.h"
 #include "timber/stick.h"
 
-static const frame_stick_face face_words[4] = {[PLANE_LEFT] = FRAME_STICK_LEFT,
-                                               [PLANE_RIGHT] = FRAME_STICK_RIGHT,
-                                               [PLANE_TOP] = FRAME_STICK_TOP,
-                                               [PLANE_BOTTOM] = FRAME_STICK_BOTTOM};
+const frame_stick_face frame_stick_face_of[4] = {[PLANE_LEFT] = FRAME_STICK_LEFT,
+                                                 [PLANE_RIGHT] = FRAME_STICK_RIGHT,
+                                                 [PLANE_TOP] = FRAME_STICK_TOP,
+                                                 [PLANE_BOTTOM] = FRAME_STICK_BOTTOM};
 
 /* The long edge a point of a face lies at, 0 within it. */
 static frame_stick_edge edge_at(const frame_stick *stick, int face, double across) {
@@ -21,7 +21,7 @@ static frame_stick_edge edge_at(const frame_stick *stick, int face, double acros
     return fabs(across - (range[1] - range[0])) < 1e-8 ? edges[face][1] : 0;
 }
 
-static vec3 point_on(const frame_stick *stick, int face, double x, double across) {
+vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double across) {
     const double y = face == PLANE_LEFT ? stick->y[1] : stick->y[0] + (face == PLANE_RIGHT ? 0 : across);
     const double z = face == PLANE_TOP ? stick->z[1] : stick->z[0] + (face == PLANE_BOTTOM ? 0 : across);
     return (vec3){x, y, z};
@@ -74,7 +74,7 @@ static frame_status add_loop(frame_stick *stick, frame_outline *outline, frame_o
         frame_stick_point *corner = frame_pool_add(&stick->corners, 1);
         if (!corner) return FRAME_NO_MEMORY;
         *corner = (frame_stick_point){
-            line->x[0], line->across[0], face_words[face], loop, 0, edge_at(stick, face, line->across[0])};
+            line->x[0], line->across[0], frame_stick_face_of[face], loop, 0, edge_at(stick, face, line->across[0])};
         line->used = 1;
     }
     leave_out_straight(&stick->corners, first);
@@ -83,7 +83,8 @@ static frame_status add_loop(frame_stick *stick, frame_outline *outline, frame_o
 
 /* The record whose plane makes a line: one that takes the wood away on the line's right, in its own notch. */
 static int record_of(const frame_stick *stick, const frame_outline_line *line, int face) {
-    const vec3 middle = point_on(stick, face, (line->x[0] + line->x[1]) / 2, (line->across[0] + line->across[1]) / 2);
+    const vec3 middle =
+        frame_stick_point_on(stick, face, (line->x[0] + line->x[1]) / 2, (line->across[0] + line->across[1]) / 2);
     const double dx = line->x[1] - line->x[0], da = line->across[1] - line->across[0];
     for (size_t i = 0; i < stick->records.count; i++) {
         const frame_stick_record *record = FRAME_RECORD(stick, i);
@@ -106,7 +107,7 @@ static int add_mark(frame_stick *stick, const frame_outline_line *line, int end,
     if (!frame_pool_add(&stick->marks, 1)) return 0;
     frame_stick_point *marks = stick->marks.items;
     const frame_stick_edge edge = edge_at(stick, face, line->across[end]);
-    const frame_stick_point mark = {line->x[end], line->across[end], face_words[face], number, record, edge};
+    const frame_stick_point mark = {line->x[end], line->across[end], frame_stick_face_of[face], number, record, edge};
     size_t i = stick->marks.count - 1;
     for (; i && marks[i - 1].face == mark.face && comes_before(stick, &mark, &marks[i - 1]); i--)
         marks[i] = marks[i - 1];
@@ -129,7 +130,7 @@ static void number_lines(frame_stick *stick) {
 }
 
 static frame_status add_face(frame_stick *stick, frame_outline *outline, int face, int *number) {
-    frame_status status = frame_outline_lines(outline, &stick->solid, face, stick->y[0], stick->z[0]);
+    frame_status status = frame_outline_lines(outline, &stick->solid, face, face, stick->y[0], stick->z[0]);
     frame_outline_line *lines = outline->lines.items;
     int loop = 0;
     for (size_t i = 0; !status && i < outline->lines.count; i++) {
