@@ -53,8 +53,8 @@ enum frame_anchor_values {
 typedef int32_t frame_lettering;
 enum frame_lettering_values {
     FRAME_LETTERING_NOTE = 1,   /**< "note". The drawing's letter size; dimensions and labels are written so. */
-    FRAME_LETTERING_NAME = 2,   /**< "name". One and a fifth of it; names of pieces. */
-    FRAME_LETTERING_HEADING = 3 /**< "heading". One and a half of it; captions. */
+    FRAME_LETTERING_NAME = 2,   /**< "name". One and a fifth of it; names of pieces, captions of views. */
+    FRAME_LETTERING_HEADING = 3 /**< "heading". One and a half of it. */
 };
 
 /** Where a dimension stands, and with that what it measures. */
@@ -143,6 +143,14 @@ FRAME_API frame_status frame_drawing_dimension(frame_drawing *drawing, double x1
  * written in degrees, to a tenth. */
 FRAME_API frame_status frame_drawing_angle(frame_drawing *drawing, double x_in, double y_in, double from_deg,
                                            double to_deg, const char *text);
+
+/** Writes the drawing as one SVG element that stands alone or in a page: it takes the width it is given up to its
+ * natural one, its letters are generic sans-serif, everything is black on whatever paper is behind, and nothing lies
+ * outside its frame. At its natural width the letters have the size that was set. The text is added at the end of into.
+ */
+FRAME_API frame_status frame_drawing_svg(const frame_drawing *drawing, frame_text *into);
+/** Writes the drawing to an SVG file, whole or not at all. FRAME_NOT_WRITTEN names the path when that fails. */
+FRAME_API frame_status frame_drawing_save_svg(const frame_drawing *drawing, const char *path);
 
 FRAME_END
 
