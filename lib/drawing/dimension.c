@@ -36,7 +36,7 @@ static int covers_something(const dimension_plan *plan, unsigned roles) {
         if (!mark->text) continue;
         const plane_box box = plan_text_box(plan, mark);
         if (sheet_covers_text(sheet, plan->layout->view, &box, 1)) return 1;
-        if (roles && sheet_strokes_hit(sheet, plan->layout->view, roles, &box)) return 1;
+        if (roles && sheet_strokes_hit(sheet, plan->layout->view, roles, &box, NULL)) return 1;
     }
     return 0;
 }

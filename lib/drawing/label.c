@@ -55,11 +55,16 @@ static double crossings_cost(const drawing_layout *layout, const candidate *one,
     static const double costs[] = {0, 3, 1, 0, 10, 15, 90}; /* by sheet_role */
     const drawing_sheet *sheet = layout->sheet;
     const plane_vec start = plane_between(target, one->elbow, 0.04);
+    plane_extent around = plane_nothing();
     double cost = 0;
+    plane_include(&around, target);
+    plane_include(&around, one->elbow);
+    plane_include(&around, one->end);
     for (size_t i = 0; i < sheet->shapes.count; i++) {
         const sheet_shape *shape = &FRAME_ITEM(sheet_shape, sheet->shapes, i);
         const plane_vec *points = (const plane_vec *)sheet->points.items + shape->first;
         if (shape->view != layout->view || shape->kind > SHEET_LOOP || costs[shape->role] == 0) continue;
+        if (!plane_extents_meet(&shape->extent, &around)) continue;
         if (shape->role == SHEET_LEADER && runs_along(target, one->elbow, points)) cost += costs[SHEET_LEADER];
         for (size_t k = 0; k + (shape->kind == SHEET_LINE) < shape->count; k++) {
             const plane_vec a = points[k], b = points[(k + 1) % shape->count];
@@ -74,11 +79,11 @@ static double crossings_cost(const drawing_layout *layout, const candidate *one,
 static double lines_cost(const drawing_layout *layout, const candidate *one) {
     const drawing_sheet *sheet = layout->sheet;
     const plane_box box = plane_grown(one->box, 1);
-    const size_t heavy = sheet_strokes_hit(sheet, layout->view, 1u << SHEET_HEAVY | 1u << SHEET_TICK, &box);
-    const size_t thin = sheet_strokes_hit(sheet, layout->view, 1u << SHEET_MEASURE | 1u << SHEET_LEADER, &box);
-    const size_t light = sheet_strokes_hit(sheet, layout->view, 1u << SHEET_LIGHT, &box);
-    const size_t hatch = sheet_strokes_hit(sheet, layout->view, 1u << SHEET_HATCH, &box);
-    return 300 * fmin(2, (double)heavy) + 1200 * fmin(3, (double)thin) + 40 * fmin(3, (double)light) + (hatch ? 30 : 0);
+    size_t hits[SHEET_ROLES];
+    sheet_strokes_hit(sheet, layout->view, SHEET_ALL_ROLES, &box, hits);
+    return 300 * fmin(2, (double)(hits[SHEET_HEAVY] + hits[SHEET_TICK])) +
+           1200 * fmin(3, (double)(hits[SHEET_MEASURE] + hits[SHEET_LEADER])) +
+           40 * fmin(3, (double)hits[SHEET_LIGHT]) + (hits[SHEET_HATCH] ? 30 : 0);
 }
 
 /* Nonzero when the place is free of lettering and on the paper; its cost is then known. cheapest: no need to look

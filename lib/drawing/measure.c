@@ -3,7 +3,7 @@
 
 #include "base/error.h"
 #include "drawing/list.h"
-#include "text/writer.h"
+#include "tape/tape.h"
 
 frame_status drawing_check_directions(double from_deg, double to_deg) {
     const frame_status status = drawing_check("from_deg", from_deg, -3600, 3600, "-3600..3600");
@@ -35,10 +35,10 @@ static frame_status direction(frame_dimension_side side, const drawing_point *fi
     return FRAME_OK;
 }
 
-/* Distances in tape notation are written by the tape room, which stands below this one. */
-static frame_status write_distance(frame_drawing *drawing, const char *field, double inches, const char **kept) {
-    (void)drawing, (void)inches, (void)kept;
-    return frame_fail(FRAME_REQUIRED, field, "", "a text", "%s: none was given", field);
+static frame_status write_distance(frame_drawing *drawing, double inches, const char **kept) {
+    char chars[FRAME_TAPE_TEXT];
+    frame_tape_write(inches, drawing->denominator, chars);
+    return drawing_keep_text(drawing, "text", chars, kept);
 }
 
 frame_status frame_drawing_mark(frame_drawing *drawing, double x_in, double y_in, const char *text) {
@@ -57,7 +57,7 @@ static frame_status read_tape(frame_drawing *drawing, drawing_point *marks, size
         const double distance = (marks[i].x - marks[0].x) * x + (marks[i].y - marks[0].y) * y;
         low = fmin(low, distance);
         high = fmax(high, distance);
-        if (!marks[i].text) status = write_distance(drawing, "text", fabs(distance), &marks[i].text);
+        if (!marks[i].text) status = write_distance(drawing, fabs(distance), &marks[i].text);
     }
     if (!status && low < 0 && high > 0)
         return frame_fail(FRAME_IMPOSSIBLE, "marks", "", "a first mark at one end",
@@ -88,7 +88,7 @@ frame_status frame_drawing_dimension(frame_drawing *drawing, double x1_in, doubl
     if (!status) status = drawing_keep_text(drawing, "text", text, &ends[1].text);
     if (status) return status;
     const double distance = fabs((x2_in - x1_in) * x + (y2_in - y1_in) * y);
-    if (!ends[1].text) status = write_distance(drawing, "text", distance, &ends[1].text);
+    if (!ends[1].text) status = write_distance(drawing, distance, &ends[1].text);
     if (status) return status;
     const drawing_item item = {.kind = DRAWING_DIMENSION, .pen = FRAME_PEN_DIMENSION, .side = side};
     return drawing_add(drawing, item, ends, 2);
@@ -96,15 +96,9 @@ frame_status frame_drawing_dimension(frame_drawing *drawing, double x1_in, doubl
 
 /* An angle left to the library, in degrees to a tenth: what a saw's scale can be set to. */
 static frame_status write_angle(frame_drawing *drawing, double degrees, const char **kept) {
-    frame_text *text;
-    frame_status status = frame_text_new(&text);
-    if (status) return status;
-    frame_text_add_fixed(text, degrees, 1);
-    frame_text_add(text, "\xC2\xB0");
-    status = frame_text_state(text);
-    if (!status) status = drawing_keep_text(drawing, "text", frame_text_chars(text), kept);
-    frame_text_free(text);
-    return status;
+    char chars[FRAME_TAPE_TEXT];
+    frame_angle_write(degrees, 1, chars);
+    return drawing_keep_text(drawing, "text", chars, kept);
 }
 
 frame_status frame_drawing_angle(frame_drawing *drawing, double x_in, double y_in, double from_deg, double to_deg,

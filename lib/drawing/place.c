@@ -32,7 +32,7 @@ static int find_shift(const drawing_layout *layout, plane_box *box) {
         moved.centre =
             plane_add(moved.centre, plane_times(plane_left(moved.along), lines * (2 * moved.half_height + 0.5)));
         if (sheet_covers_text(layout->sheet, layout->view, &moved, 0.2)) continue;
-        const size_t hits = sheet_strokes_hit(layout->sheet, layout->view, 1u << SHEET_HEAVY, &moved);
+        const size_t hits = sheet_strokes_hit(layout->sheet, layout->view, 1u << SHEET_HEAVY, &moved, NULL);
         if (found && hits >= fewest) continue;
         *box = moved;
         fewest = hits;
@@ -89,7 +89,7 @@ static int angle_fits(const drawing_layout *layout, const drawing_item *item, pl
     box->centre = plane_add(vertex, plane_times(out, radius + 2 + plane_reach(box, out)));
     if (box->centre.x - box->half_length < layout->left || box->centre.x + box->half_length > layout->right) return 0;
     if (sheet_covers_text(layout->sheet, layout->view, box, 1)) return 0;
-    return !sheet_strokes_hit(layout->sheet, layout->view, LINES, box);
+    return !sheet_strokes_hit(layout->sheet, layout->view, LINES, box, NULL);
 }
 
 /* The text stands past the arc, in the middle of the angle if it can; the arc grows until it is free there. Failing

@@ -78,6 +78,10 @@ int plane_is_empty(const plane_extent *extent) {
     return extent->low.x > extent->high.x;
 }
 
+int plane_extents_meet(const plane_extent *a, const plane_extent *b) {
+    return a->low.x <= b->high.x && b->low.x <= a->high.x && a->low.y <= b->high.y && b->low.y <= a->high.y;
+}
+
 size_t plane_crossings(plane_vec a, plane_vec b, const plane_vec *polygon, size_t count, double *at, size_t most) {
     const plane_vec ab = plane_minus(b, a);
     size_t found = 0;

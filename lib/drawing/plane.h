@@ -64,6 +64,7 @@ plane_extent plane_nothing(void);
 void plane_include(plane_extent *extent, plane_vec point);
 void plane_include_box(plane_extent *extent, const plane_box *box);
 int plane_is_empty(const plane_extent *extent);
+int plane_extents_meet(const plane_extent *a, const plane_extent *b);
 
 /* Cuts the segment a-b at a polygon's edges: writes the parameters of the crossings in order, at most `most`, and gives
  * their number. */

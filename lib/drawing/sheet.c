@@ -27,6 +27,11 @@ void sheet_shape_add(drawing_sheet *sheet, sheet_shape shape, const plane_vec *p
     shape.first = sheet->points.count;
     shape.count = count;
     if (sheet->status || !count) return;
+    shape.extent = plane_nothing();
+    for (size_t k = 0; k < count; k++) {
+        plane_include(&shape.extent, plane_at(points[k].x - shape.radius, points[k].y - shape.radius));
+        plane_include(&shape.extent, plane_at(points[k].x + shape.radius, points[k].y + shape.radius));
+    }
     if (frame_array_reserve(&sheet->points, shape.first + count) || !frame_array_push(&sheet->shapes, &shape)) {
         sheet->status = FRAME_NO_MEMORY;
         return;
@@ -95,12 +100,9 @@ plane_extent sheet_extent(const drawing_sheet *sheet, size_t view, unsigned role
     for (size_t i = 0; i < sheet->shapes.count; i++) {
         const sheet_shape *shape = &FRAME_ITEM(sheet_shape, sheet->shapes, i);
         if (shape->view != view || !(roles >> shape->role & 1u)) continue;
-        const double pen = shape->pen ? sheet_pen_width(shape->pen) / 2 : 0, around = pen + shape->radius;
-        for (size_t k = 0; k < shape->count; k++) {
-            const plane_vec at = FRAME_ITEM(plane_vec, sheet->points, shape->first + k);
-            plane_include(&extent, plane_at(at.x - around, at.y - around));
-            plane_include(&extent, plane_at(at.x + around, at.y + around));
-        }
+        const double pen = shape->pen ? sheet_pen_width(shape->pen) / 2 : 0;
+        plane_include(&extent, plane_at(shape->extent.low.x - pen, shape->extent.low.y - pen));
+        plane_include(&extent, plane_at(shape->extent.high.x + pen, shape->extent.high.y + pen));
     }
     for (size_t i = 0; with_texts && i < sheet->blocks.count; i++)
         if (FRAME_ITEM(sheet_block, sheet->blocks, i).view == view)
@@ -110,9 +112,12 @@ plane_extent sheet_extent(const drawing_sheet *sheet, size_t view, unsigned role
 
 void sheet_move(drawing_sheet *sheet, size_t view, plane_vec by) {
     for (size_t i = 0; i < sheet->shapes.count; i++) {
-        const sheet_shape *shape = &FRAME_ITEM(sheet_shape, sheet->shapes, i);
+        sheet_shape *shape = &FRAME_ITEM(sheet_shape, sheet->shapes, i);
         plane_vec *points = (plane_vec *)sheet->points.items + shape->first;
-        for (size_t k = 0; shape->view == view && k < shape->count; k++) points[k] = plane_add(points[k], by);
+        if (shape->view != view) continue;
+        for (size_t k = 0; k < shape->count; k++) points[k] = plane_add(points[k], by);
+        shape->extent.low = plane_add(shape->extent.low, by);
+        shape->extent.high = plane_add(shape->extent.high, by);
     }
     for (size_t i = 0; i < sheet->texts.count; i++) {
         sheet_text *text = &FRAME_ITEM(sheet_text, sheet->texts, i);

@@ -23,7 +23,8 @@ typedef enum sheet_role {
     SHEET_HATCH,
     SHEET_MEASURE, /* of dimensions and angles */
     SHEET_TICK,    /* their ends, which stay whole */
-    SHEET_LEADER
+    SHEET_LEADER,
+    SHEET_ROLES
 } sheet_role;
 
 typedef struct sheet_shape {
@@ -33,6 +34,7 @@ typedef struct sheet_shape {
     size_t view;
     size_t first, count; /* its points */
     double radius;
+    plane_extent extent; /* of its points and radius; kept by the functions below */
 } sheet_shape;
 
 /* One line of lettering. */
@@ -89,8 +91,9 @@ plane_extent sheet_extent(const drawing_sheet *sheet, size_t view, unsigned role
 void sheet_move(drawing_sheet *sheet, size_t view, plane_vec by);
 /* Nonzero when a box comes nearer than gap to lettering of the view. */
 int sheet_covers_text(const drawing_sheet *sheet, size_t view, const plane_box *box, double gap);
-/* Counts the strokes of the view, of the roles given, that touch a box. */
-size_t sheet_strokes_hit(const drawing_sheet *sheet, size_t view, unsigned roles, const plane_box *box);
+/* Counts the strokes of the view, of the roles given, that touch a box; of each role in hits (SHEET_ROLES numbers, or
+ * NULL), and gives the sum. */
+size_t sheet_strokes_hit(const drawing_sheet *sheet, size_t view, unsigned roles, const plane_box *box, size_t *hits);
 /* Takes from the view's light lines and hatches what lies under lettering or hard beside it. */
 void sheet_trim(drawing_sheet *sheet, size_t view);
 

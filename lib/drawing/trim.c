@@ -3,28 +3,32 @@
 
 #include <math.h>
 
-static int is_stroke(const sheet_shape *shape) {
-    return shape->kind <= SHEET_LOOP || shape->kind == SHEET_BLACK;
+static int shape_hit(const drawing_sheet *sheet, const sheet_shape *shape, const plane_box *box) {
+    const plane_vec *points = (const plane_vec *)sheet->points.items + shape->first;
+    if (shape->kind == SHEET_BLANK) return 0;
+    if (shape->radius > 0) {
+        const plane_box grown = plane_grown(*box, shape->radius);
+        return plane_box_hit(&grown, points[0], points[0]);
+    }
+    for (size_t k = 0; k + (shape->kind == SHEET_LINE) < shape->count; k++)
+        if (plane_box_hit(box, points[k], points[(k + 1) % shape->count])) return 1;
+    return shape->kind == SHEET_BLACK && plane_inside(box->centre, points, shape->count);
 }
 
-size_t sheet_strokes_hit(const drawing_sheet *sheet, size_t view, unsigned roles, const plane_box *box) {
-    size_t hits = 0;
+size_t sheet_strokes_hit(const drawing_sheet *sheet, size_t view, unsigned roles, const plane_box *box, size_t *hits) {
+    plane_extent around = plane_nothing();
+    size_t sum = 0;
+    plane_include_box(&around, box);
+    for (size_t i = 0; hits && i < SHEET_ROLES; i++) hits[i] = 0;
     for (size_t i = 0; i < sheet->shapes.count; i++) {
         const sheet_shape *shape = &FRAME_ITEM(sheet_shape, sheet->shapes, i);
-        if (shape->view != view || !(roles >> shape->role & 1u)) continue;
-        const plane_vec *points = (const plane_vec *)sheet->points.items + shape->first;
-        const size_t segments = is_stroke(shape) ? shape->count - (shape->kind == SHEET_LINE) : 0;
-        int hit = 0;
-        for (size_t k = 0; k < segments && !hit; k++)
-            hit = plane_box_hit(box, points[k], points[(k + 1) % shape->count]);
-        if (shape->radius > 0) {
-            const plane_box grown = plane_grown(*box, shape->radius);
-            hit = plane_box_hit(&grown, points[0], points[0]);
-        }
-        if (shape->kind == SHEET_BLACK && !hit) hit = plane_inside(box->centre, points, shape->count);
-        hits += (size_t)hit;
+        if (shape->view != view || !(roles >> shape->role & 1u) || !plane_extents_meet(&shape->extent, &around))
+            continue;
+        if (!shape_hit(sheet, shape, box)) continue;
+        if (hits) hits[shape->role]++;
+        sum++;
     }
-    return hits;
+    return sum;
 }
 
 /* The stretch of a segment that a box covers; nothing when from >= to. The box is convex, so it is one stretch. */

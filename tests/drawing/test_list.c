@@ -86,10 +86,28 @@ END_TEST
 START_TEST(angles_turn_counterclockwise) {
     ck_assert_int_eq(frame_drawing_angle(drawing, 0, 0, 350, 20, NULL), FRAME_OK);
     const drawing_item *angle = &FRAME_ITEM(drawing_item, drawing->items, 0);
-    ck_assert_str_eq(angle->text, "30.0\xC2\xB0");
+    ck_assert_str_eq(angle->text, "30\xC2\xB0");
     ck_assert_double_eq_tol(angle->to_deg, 380, 1e-9);
     ck_assert_int_eq(frame_drawing_angle(drawing, 0, 0, 0, -90, NULL), FRAME_OK);
-    ck_assert_str_eq(FRAME_ITEM(drawing_item, drawing->items, 1).text, "270.0\xC2\xB0");
+    ck_assert_str_eq(FRAME_ITEM(drawing_item, drawing->items, 1).text, "270\xC2\xB0");
+}
+END_TEST
+
+START_TEST(distances_are_true_and_from_the_hook) {
+    frame_drawing_denominator(drawing, 8);
+    frame_drawing_mark(drawing, 200, 3, NULL);
+    frame_drawing_mark(drawing, 199.9, 0, "end");
+    frame_drawing_mark(drawing, 105.25, 7, "");
+    ck_assert_int_eq(frame_drawing_dimension_running(drawing, FRAME_DIMENSION_BELOW), FRAME_OK);
+    ck_assert_int_eq(frame_array_reserve(&drawing->points, 100), FRAME_OK);
+    const drawing_point *marks = drawing->points.items;
+    ck_assert_str_eq(marks[0].text, "0\"");
+    ck_assert_str_eq(marks[1].text, "end");
+    ck_assert_str_eq(marks[2].text, "7' 10-3/4\"");
+    frame_drawing_dimension(drawing, 0, 0, 3, 4, FRAME_DIMENSION_ALONG, NULL);
+    ck_assert_str_eq(marks[4].text, "5\"");
+    frame_drawing_dimension(drawing, 0, 0, 3, 4.26, FRAME_DIMENSION_LEFT, NULL);
+    ck_assert_str_eq(FRAME_ITEM(drawing_point, drawing->points, 6).text, "4-1/4\"");
 }
 END_TEST
 
@@ -137,6 +155,7 @@ int main(void) {
     tcase_add_test(tests, a_tape_is_hooked_at_an_end);
     tcase_add_test(tests, only_texts_a_picture_may_hold);
     tcase_add_test(tests, angles_turn_counterclockwise);
+    tcase_add_test(tests, distances_are_true_and_from_the_hook);
     tcase_add_test(tests, breaks_join_and_stay_in_order);
     tcase_add_test(tests, shortens_the_empty_stretch_only);
     tcase_add_test(tests, a_first_view_is_captioned_not_added);
