@@ -42,7 +42,7 @@ static void read_marks(dimension_plan *plan) {
         }
         if (!frame_array_push(&plan->marks, &mark)) layout->sheet->status = FRAME_NO_MEMORY;
     }
-    qsort(plan->marks.items, plan->marks.count, sizeof(plan_mark), by_place);
+    if (plan->marks.count) qsort(plan->marks.items, plan->marks.count, sizeof(plan_mark), by_place);
 }
 
 /* One distance, one text: in the line where it fits, else past an end, else square to the line. */

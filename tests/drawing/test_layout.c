@@ -134,6 +134,58 @@ START_TEST(lettering_finds_room) {
 }
 END_TEST
 
+static unsigned seed;
+static double chance(double low, double high) {
+    seed = seed * 1664525u + 1013904223u;
+    return low + (high - low) * (seed >> 8) / 16777216.0;
+}
+
+static void anything(void) {
+    static const char *const names[] = {"seat", "heel cut, plumb", "ridge board 2x10", "x", "crown up\nthis end left"};
+    const double x = chance(-50, 50), y = chance(-20, 20), far = chance(-300, 300);
+    const char *name = names[(int)chance(0, 5)];
+    const frame_dimension_side side = (frame_dimension_side)chance(1, 6);
+    switch ((int)chance(0, 7)) {
+        case 0:
+            DRAWN(frame_drawing_rectangle(drawing, x, y, far, y + 9, (int)chance(1, 7), (int)chance(1, 11)));
+            break;
+        case 1:
+            DRAWN(frame_drawing_circle(drawing, x, y, chance(0.1, 9), FRAME_PEN_CUT, (int)chance(1, 11)));
+            break;
+        case 2:
+            DRAWN(frame_drawing_text(drawing, x, y, name, (int)chance(1, 6), chance(-180, 180), 1));
+            break;
+        case 3:
+            DRAWN(frame_drawing_label(drawing, x, y, name));
+            break;
+        case 4:
+            DRAWN(frame_drawing_dimension(drawing, x, y, far, y + 3, side, NULL));
+            break;
+        case 5:
+            DRAWN(frame_drawing_angle(drawing, x, y, chance(0, 90), chance(90, 300), NULL));
+            break;
+        default:
+            for (int i = 0; i < 8; i++) DRAWN(frame_drawing_mark(drawing, x + i * 1.5, y + i * 2, i % 3 ? NULL : name));
+            DRAWN(frame_drawing_dimension_running(drawing, side));
+    }
+}
+
+START_TEST(whatever_is_drawn) {
+    seed = (unsigned)_i * 2654435761u + 7;
+    for (int items = (int)chance(2, 40); items; items--) {
+        anything();
+        if (chance(0, 1) < 0.05) frame_drawing_view(drawing, "another view of it");
+    }
+    if (_i % 2) frame_drawing_shorten(drawing, 4);
+    if (_i % 5 == 0) frame_drawing_break(drawing, -30, 10);
+    frame_drawing_paper(drawing, papers[_i % PAPERS], 9);
+    ck_assert_int_eq(drawing_lay_out(drawing, &sheet), FRAME_OK);
+    no_text_covers_another(_i);
+    nothing_is_off_the_paper();
+    light_lines_give_way(_i);
+}
+END_TEST
+
 START_TEST(a_break_takes_length_out_and_nothing_else) {
     frame_drawing_rectangle(drawing, 0, 0, 192, 5.5, FRAME_PEN_OUTLINE, FRAME_HATCH_NONE);
     drawing_layout layout = {.drawing = drawing, .sheet = &sheet, .scale = 2};
@@ -197,6 +249,7 @@ int main(void) {
     tcase_set_timeout(tests, 60);
     tcase_add_checked_fixture(tests, begin, end);
     tcase_add_loop_test(tests, lettering_finds_room, 0, CASES);
+    tcase_add_loop_test(tests, whatever_is_drawn, 0, 120);
     tcase_add_test(tests, a_break_takes_length_out_and_nothing_else);
     tcase_add_test(tests, two_views_share_the_x_axis);
     tcase_add_test(tests, places_are_spread_as_little_as_possible);
