@@ -13,6 +13,7 @@
 #include <frame/material.h>
 #include <frame/marks.h>
 #include <frame/timber.h>
+#include <frame/roof.h>
 #include <frame/takeoff.h>
 
 #endif
