@@ -204,8 +204,9 @@ enum frame_stick_saw_caution_values {
 };
 
 /** How a saw is set for one plane of a stick. The saw's base (or its table) bears on base_face, one of the two wide
- * faces: the one with the long point of the cut when the blade is tilted, the left (or top) one when it is not. Both
- * angles are 0 for a square upright cut and never negative; the ends and faces they lean to are named. */
+ * faces: one with a line to follow; of two, the one with the long point of the cut when the blade is tilted, and the
+ * left (or top) one when it is not. Both angles are 0 for a square upright cut and never negative; the ends and faces
+ * they lean to are named. */
 typedef struct frame_stick_saw {
     uint32_t struct_size, struct_id;
     frame_stick_role role;  /**< What the plane is to the stick. */

@@ -33,15 +33,16 @@ static frame_stick_view look_at(const frame_stick *stick, frame_drawing *drawing
     const int from = stick->measure_from == FRAME_STICK_END, flat = !on_edge(stick);
     const int face = unrolled[from][flat][place].face;
     const double *range = face <= PLANE_RIGHT ? stick->z : stick->y;
-    return (frame_stick_view){stick, drawing, words, face, unrolled[from][flat][place].rolled, range[1] - range[0]};
+    return (frame_stick_view){
+        stick, drawing, words, face, unrolled[from][flat][place].rolled, place, range[1] - range[0]};
 }
 
 /* Under a view: which face it is, and how it lies. */
-static frame_status caption(const frame_stick_view *view, int place, int both) {
+static frame_status caption(const frame_stick_view *view, int both) {
     const char *from = frame_stick_end_words.table[view->stick->measure_from - 1].word;
     const char *face = frame_stick_face_words.table[frame_stick_face_of[view->face] - 1].word;
     frame_text_clear(view->words);
-    if (place == 0) {
+    if (view->place == 0) {
         const frame_status status = frame_stick_write_title(view->stick, view->words);
         if (status) return status;
         frame_text_add(view->words, ": ");
@@ -49,15 +50,15 @@ static frame_status caption(const frame_stick_view *view, int place, int both) {
     if (both)
         frame_text_addf(view->words, "both wide faces alike, %s at the left", from);
     else
-        frame_text_addf(view->words, "%s face%s, %s at the left", face, place == 2 ? ", rolled over" : "", from);
+        frame_text_addf(view->words, "%s face%s, %s at the left", face, view->place == 2 ? ", rolled over" : "", from);
     return frame_drawing_view(view->drawing, frame_text_chars(view->words));
 }
 
-static frame_status draw_view(const frame_stick_view *view, int place, int both) {
-    frame_status status = caption(view, place, both);
+static frame_status draw_view(const frame_stick_view *view, int both) {
+    frame_status status = caption(view, both);
     if (!status) status = frame_stick_draw_face(view);
-    if (!status && place != 1) status = frame_stick_draw_running(view);
-    if (!status) status = frame_stick_draw_notes(view, both);
+    if (!status && view->place != 1) status = frame_stick_draw_running(view);
+    if (!status) status = frame_stick_draw_notes(view);
     return status;
 }
 
@@ -67,7 +68,7 @@ static frame_status draw(const frame_stick *stick, frame_drawing *drawing, frame
     if (!status) status = frame_drawing_title(drawing, frame_text_chars(words));
     for (int place = both ? 0 : 2; !status && place >= 0; place--) {
         const frame_stick_view view = look_at(stick, drawing, words, place);
-        status = draw_view(&view, place, both);
+        status = draw_view(&view, both);
     }
     if (!status) status = frame_drawing_shorten(drawing, fmax(stick->z[1] - stick->z[0], stick->y[1] - stick->y[0]));
     return status ? status : frame_text_state(words);

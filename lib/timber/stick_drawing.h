@@ -13,6 +13,7 @@ typedef struct frame_stick_view {
     frame_text *words; /* room to put texts together */
     int face;          /* its plane's number */
     int rolled;        /* 1: drawn with the edge up that across is counted from */
+    int place;         /* 0: the wide face that comes first, 1: the edge, 2: the other wide face */
     double height;     /* of the face */
 } frame_stick_view;
 
@@ -25,9 +26,8 @@ static inline double frame_stick_up(const frame_stick_view *view, double across)
 frame_status frame_stick_draw_face(const frame_stick_view *view);
 /* Running distances along both edges. */
 frame_status frame_stick_draw_running(const frame_stick_view *view);
-/* What each line is, and how the saw is set for it where its base bears on this face; both is set when both wide faces
- * are alike and this one stands for the other too. */
-frame_status frame_stick_draw_notes(const frame_stick_view *view, int both);
+/* What each line is, and how the saw is set for it: with a bevel on the face its base bears on, else on the first. */
+frame_status frame_stick_draw_notes(const frame_stick_view *view);
 /* Writes name, section, number of pieces and stock into view->words. */
 frame_status frame_stick_write_title(const frame_stick *stick, frame_text *words);
 

@@ -44,6 +44,26 @@ static frame_stick_end toward(double x) {
     return x < 0 ? FRAME_STICK_START : FRAME_STICK_END;
 }
 
+static int has_line(const frame_stick *stick, const frame_stick_record *record, frame_stick_face face) {
+    const frame_stick_point *marks = stick->marks.items;
+    for (size_t i = 0; i < stick->marks.count; i++)
+        if (marks[i].face == face && FRAME_RECORD(stick, marks[i].record) == record) return 1;
+    return 0;
+}
+
+/* The base bears where there is a line to follow; of two, on the face with the long point, from where the blade leans
+ * back into the stick; without tilt, on the left or top face. flat: the normal's part towards that face. */
+static void set_base(const frame_stick *stick, const frame_stick_record *record, int on_edge, double flat,
+                     frame_stick_saw *saw) {
+    const frame_stick_face first = on_edge ? FRAME_STICK_LEFT : FRAME_STICK_TOP;
+    const frame_stick_face second = on_edge ? FRAME_STICK_RIGHT : FRAME_STICK_BOTTOM;
+    const int on_first = has_line(stick, record, first), on_second = has_line(stick, record, second);
+    const int use_second = on_first == on_second ? saw->bevel_deg > 0 && flat > 0 : on_second;
+    const double x = record->plane.normal.x;
+    saw->base_face = use_second ? second : first;
+    if (saw->bevel_deg > 0 && fabs(x) > no_angle) saw->bevel_end = toward((use_second ? -flat : flat) * x);
+}
+
 /* along: the normal's part along the stick; flat: square to the wide faces; across: in them, across the stick. */
 static void set_angles(frame_stick_saw *saw, vec3 normal, int on_edge) {
     const double along = normal.x, flat = on_edge ? normal.y : normal.z, across = on_edge ? normal.z : normal.y;
@@ -52,9 +72,6 @@ static void set_angles(frame_stick_saw *saw, vec3 normal, int on_edge) {
     saw->bevel_deg = angle_deg(flat, in_face);
     saw->mitre_face = on_edge ? FRAME_STICK_TOP : FRAME_STICK_LEFT;
     if (saw->mitre_deg > 0 && saw->mitre_deg < 90) saw->mitre_end = toward(-across / along);
-    if (saw->bevel_deg > 0 && fabs(along) > no_angle) saw->bevel_end = toward(-along);
-    saw->base_face = on_edge ? FRAME_STICK_LEFT : FRAME_STICK_TOP;
-    if (saw->bevel_deg > 0 && flat > 0) saw->base_face = on_edge ? FRAME_STICK_RIGHT : FRAME_STICK_BOTTOM;
     if (hypot(normal.x, normal.y) > no_angle) {
         saw->across_top_deg = angle_deg(normal.y, normal.x);
         saw->top_edge_deg = angle_deg(normal.x, normal.y);
@@ -76,7 +93,9 @@ frame_status frame_stick_saw_at_sized(const frame_stick *stick, size_t index, fr
     saw.notch_kind = record->kind;
     saw.label = record->label;
     saw.area_in2 = face_area(stick, record);
-    set_angles(&saw, record->plane.normal, stick->z[1] - stick->z[0] >= stick->y[1] - stick->y[0]);
+    const int on_edge = stick->z[1] - stick->z[0] >= stick->y[1] - stick->y[0];
+    set_angles(&saw, record->plane.normal, on_edge);
+    set_base(stick, record, on_edge, on_edge ? record->plane.normal.y : record->plane.normal.z, &saw);
     frame_struct_give(&frame_stick_saw_facts, &saw, item, item_size);
     return FRAME_OK;
 }

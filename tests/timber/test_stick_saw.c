@@ -63,8 +63,11 @@ START_TEST(double_cheek_of_a_hip) {
         ck_assert_double_eq_tol(left.top_edge_deg, atan(cos(angle)) / degree, near);
         ck_assert_double_eq(left.mitre_deg, right.mitre_deg);
         ck_assert_double_eq(left.bevel_deg, right.bevel_deg);
-        ck_assert_int_eq(left.base_face, FRAME_STICK_RIGHT);
-        ck_assert_int_eq(right.base_face, FRAME_STICK_LEFT);
+        /* Each has its line on one face only, short of the point in the middle: the blade leans out to it. */
+        ck_assert_int_eq(left.base_face, FRAME_STICK_LEFT);
+        ck_assert_int_eq(right.base_face, FRAME_STICK_RIGHT);
+        ck_assert_int_eq(left.bevel_end, FRAME_STICK_END);
+        ck_assert_int_eq(right.bevel_end, FRAME_STICK_END);
         /* The edge of the point is in the middle; each face is half a thickness, drawn out, times the plumb depth. */
         const frame_stick_lengths_out lengths = lengths_of(stick);
         ck_assert_double_eq_tol(lengths.top_edge_in - lengths.top_left_in, t / 2 / cos(angle), near);
@@ -111,7 +114,7 @@ START_TEST(backing_of_a_regular_hip) {
             ck_assert_double_eq_tol(saw.bevel_deg, atan(sin(hip)) / degree, near);
             ck_assert_double_eq(saw.mitre_deg, 90);
             ck_assert_int_eq(saw.bevel_end, FRAME_NOT_GIVEN_INT);
-            ck_assert_int_eq(saw.base_face, i == 2 ? FRAME_STICK_RIGHT : FRAME_STICK_LEFT);
+            ck_assert_int_eq(saw.base_face, i == 2 ? FRAME_STICK_LEFT : FRAME_STICK_RIGHT);
         }
         frame_stick_free(stick);
     }

@@ -127,8 +127,8 @@ START_TEST(a_backed_hip) {
     const frame_stick_saw left = saw_of(stick, 2), right = saw_of(stick, 3);
     ck_assert_double_eq_tol(left.bevel_deg, 20, near);
     ck_assert_double_eq(left.mitre_deg, 90);
-    ck_assert_int_eq(left.base_face, FRAME_STICK_RIGHT);
-    ck_assert_int_eq(right.base_face, FRAME_STICK_LEFT);
+    ck_assert_int_eq(left.base_face, FRAME_STICK_LEFT);
+    ck_assert_int_eq(right.base_face, FRAME_STICK_RIGHT);
     ck_assert_double_eq_tol(left.area_in2, length * t / 2 / cos(back), 1e-8);
     ck_assert_double_eq_tol(lengths_of(stick).top_left_in, length, near);
     frame_stick_free(stick);
