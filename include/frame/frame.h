@@ -14,6 +14,7 @@
 #include <frame/marks.h>
 #include <frame/timber.h>
 #include <frame/roof.h>
+#include <frame/joint.h>
 #include <frame/takeoff.h>
 
 #endif

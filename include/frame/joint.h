@@ -1,0 +1,189 @@
+/** @file joint.h
+ * Joints with dowel-type fasteners: nails, wood screws, lag screws and bolts, one alone across the grain of the joint, in
+ * withdrawal, and the sum of a group against a demand. National Design Specification for Wood Construction, 2018 edition,
+ * allowable stress design.
+ */
+#ifndef FRAME_JOINT_H
+#define FRAME_JOINT_H
+
+#include <frame/base.h>
+#include <frame/material.h>
+
+FRAME_BEGIN
+
+/** A kind of dowel-type fastener. */
+typedef int32_t frame_dowel_kind;
+enum frame_dowel_kind_values {
+    FRAME_DOWEL_COMMON_NAIL = 1,     /**< "common nail" | "common" | "common wire nail". Smooth common wire nail, by pennyweight. */
+    FRAME_DOWEL_BOX_NAIL = 2,        /**< "box nail" | "box". Box nail: thinner than a common nail of the same pennyweight. */
+    FRAME_DOWEL_SINKER_NAIL = 3,     /**< "sinker nail" | "sinker". Sinker nail: shorter and thinner than a common nail of the same pennyweight. */
+    FRAME_DOWEL_RING_SHANK_NAIL = 4, /**< "ring-shank nail" | "ring shank nail" | "post-frame ring shank nail". Hardened nail with rings (post-frame ring shank), by diameter and length. */
+    FRAME_DOWEL_WOOD_SCREW = 5,      /**< "wood screw". Wood screw with cut or rolled thread, by number. */
+    FRAME_DOWEL_LAG_SCREW = 6,       /**< "lag screw" | "lag bolt" | "lag". Lag screw in a lead hole, by nominal diameter. */
+    FRAME_DOWEL_BOLT = 7,            /**< "bolt" | "machine bolt". Bolt through a drilled hole, by nominal diameter. */
+    FRAME_DOWEL_OTHER_DRIVEN = 8     /**< "other driven fastener" | "other nail or screw". A nail or screw that is none of these, by its own diameter and bending yield strength. */
+};
+
+/** What a member of a joint is made of. */
+typedef int32_t frame_joint_material;
+enum frame_joint_material_values {
+    FRAME_JOINT_WOOD = 1,         /**< "wood" | "lumber" | "sawn lumber". Sawn lumber, by species or specific gravity. */
+    FRAME_JOINT_STEEL = 2,        /**< "steel" | "steel plate". Steel by its thickness: ASTM A653 Grade 33 below 1/4 in, ASTM A36 from 1/4 in. */
+    FRAME_JOINT_STEEL_A653 = 3,   /**< "steel A653" | "ASTM A653 SS Grade 33". Steel sheet ASTM A653 SS Grade 33. */
+    FRAME_JOINT_STEEL_A36 = 4,    /**< "steel A36" | "ASTM A36". Steel plate ASTM A36. */
+    FRAME_JOINT_PLYWOOD = 5,      /**< "plywood". Plywood of any grade whose species is not known. */
+    FRAME_JOINT_PLYWOOD_ONE = 6,  /**< "structural 1 plywood" | "marine plywood" | "plywood structural 1". Plywood of Structural 1 or Marine grade. */
+    FRAME_JOINT_OSB = 7,          /**< "oriented strand board" | "OSB". Oriented strand board of any grade. */
+    FRAME_JOINT_CONCRETE = 8      /**< "concrete". Concrete of 2,500 psi or more that a bolt is cast into. */
+};
+
+/** A yield mode of the yield-limit equations. */
+typedef int32_t frame_yield_mode;
+enum frame_yield_mode_values {
+    FRAME_MODE_IM = 1,   /**< "Im" | "I_m" | "mode Im". The main member crushes along its whole length. */
+    FRAME_MODE_IS = 2,   /**< "Is" | "I_s" | "mode Is". The side member crushes along its whole thickness. */
+    FRAME_MODE_II = 3,   /**< "II" | "mode II". The fastener stays straight and turns in both members; single shear only. */
+    FRAME_MODE_IIIM = 4, /**< "IIIm" | "III_m" | "mode IIIm". The fastener bends once and turns in the main member; single shear only. */
+    FRAME_MODE_IIIS = 5, /**< "IIIs" | "III_s" | "mode IIIs". The fastener bends once and turns in the side member. */
+    FRAME_MODE_IV = 6    /**< "IV" | "mode IV". The fastener bends twice at each shear plane. */
+};
+
+/** How a driven fastener's short penetration is dealt with. */
+typedef int32_t frame_short_penetration;
+enum frame_short_penetration_values {
+    FRAME_SHORT_BY_EQUATIONS = 1, /**< "equations". The length that bears goes into the yield-limit equations, half of the tapered tip left out below 10 D (NDS 12.3.5.3). */
+    FRAME_SHORT_BY_TABLE = 2      /**< "table". As the printed tables: the value at 10 D (lag screws 8 D), times p/10D (p/8D) below that. */
+};
+
+/** Whether dowel bearing strengths are rounded before they are used. */
+typedef int32_t frame_bearing_rounding;
+enum frame_bearing_rounding_values {
+    FRAME_BEARING_EXACT = 1, /**< "none" | "exact". As the formulas give them. */
+    FRAME_BEARING_TO_50 = 2  /**< "50 psi" | "nearest 50 psi". To the nearest 50 psi, as the printed tables of NDS chapter 12 have them. */
+};
+
+/** How far a fastener reaches into the member that holds its point. */
+typedef int32_t frame_dowel_hold;
+enum frame_dowel_hold_values {
+    FRAME_HOLD_FULL = 1,         /**< "full". Deep enough to count in full. */
+    FRAME_HOLD_BY_EQUATIONS = 2, /**< "short, by the equations". Short: half of the tip was left out of the bearing length. */
+    FRAME_HOLD_BY_TABLE = 3,     /**< "short, by the table". Short: the value was reduced in proportion to the penetration. */
+    FRAME_HOLD_THROUGH = 4       /**< "through". Through all members: no point to hold. */
+};
+
+/** Cautions that go with a fastener's lateral value. */
+typedef int32_t frame_dowel_lateral_caution;
+enum frame_dowel_lateral_caution_values {
+    FRAME_DOWEL_LATERAL_CAUTION_REACH = 0,      /**< "reach". Only the layers given were counted: foam, sheathing and gaps that were not listed shorten the penetration. */
+    FRAME_DOWEL_LATERAL_CAUTION_SHORT = 1,      /**< "short_penetration". The point reaches less than the full depth; a little less and the fastener counts for nothing. */
+    FRAME_DOWEL_LATERAL_CAUTION_POINT_OUT = 2,  /**< "point_out". The point comes through the far side. */
+    FRAME_DOWEL_LATERAL_CAUTION_GROUP = 3,      /**< "group_action". From 1/4 in up, several in a row share the load unevenly: C_g was taken as given, 1 unless said. */
+    FRAME_DOWEL_LATERAL_CAUTION_GEOMETRY = 4,   /**< "geometry". From 1/4 in up, the value needs the full end, edge and row distances of NDS 12.5.1. */
+    FRAME_DOWEL_LATERAL_CAUTION_THREADS = 5,    /**< "threads". The full shank was taken: threads must keep out of the shear plane, and fill at most a quarter of the bearing length of the member that holds them (NDS 12.3.7.2). */
+    FRAME_DOWEL_LATERAL_CAUTION_SHRINKAGE = 6,  /**< "shrinkage". Made with wet lumber that dries in place: several fasteners across the grain split it; C_M 0.4 was applied unless the joint is free to shrink. */
+    FRAME_DOWEL_LATERAL_CAUTION_GAP = 7,        /**< "gap". Members apart: by the general dowel equations of Technical Report 12, which the NDS itself does not print; the fastener bends further before it yields. */
+    FRAME_DOWEL_LATERAL_CAUTION_REPORT = 8,     /**< "report". For a fastener of its own make the maker's evaluation report rules, not these equations. */
+    FRAME_DOWEL_LATERAL_CAUTION_TOE_NAIL = 9,   /**< "toe_nail". Driven at about 30 degrees to the member and started a third of its length from the end (NDS 12.1.6), without splitting it. */
+    FRAME_DOWEL_LATERAL_CAUTION_CLINCHED = 10,  /**< "clinched". The points must stand out by at least 3 D and be clinched. */
+    FRAME_DOWEL_LATERAL_CAUTION_MEMORY = 11     /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+};
+/** What a fastener's lateral value leaves unchecked. */
+typedef int32_t frame_dowel_lateral_not_checked;
+enum frame_dowel_lateral_not_checked_values {
+    FRAME_DOWEL_LATERAL_UNCHECKED_SPACING = 0,    /**< "spacing". End and edge distances and spacing. */
+    FRAME_DOWEL_LATERAL_UNCHECKED_SPLITTING = 1,  /**< "splitting". Lead holes and splitting (NDS 12.1.4 to 12.1.6). */
+    FRAME_DOWEL_LATERAL_UNCHECKED_MEMBER = 2,     /**< "member". The members at the joint: net section, row and group tear-out, tension across the grain (NDS 3.1.2, 3.4.3.3, appendix E). */
+    FRAME_DOWEL_LATERAL_UNCHECKED_METAL = 3,      /**< "metal". Strength of steel plates and of the fastener in shear. */
+    FRAME_DOWEL_LATERAL_UNCHECKED_WITHDRAWAL = 4, /**< "withdrawal". Load along the fastener, alone or together with the lateral load (NDS 12.4). */
+    FRAME_DOWEL_LATERAL_UNCHECKED_CORROSION = 5   /**< "corrosion". Coating or alloy for treated lumber and weather. */
+};
+
+/** One fastener across the joint. Give size, or diameter_in; for each wooden member its species or its specific gravity. */
+typedef struct frame_dowel_lateral_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;              /**< required. Kind of fastener. */
+    frame_joint_material side_material; /**< wood. What the side member (next to the head) is made of. */
+    frame_joint_material main_material; /**< wood. What the main member (holding the point; the middle one in double shear) is made of. */
+    int32_t shear_planes;               /**< 1 : 1..2. 1 is single shear; 2 is double shear: main member between two side members alike. */
+    frame_species side_species;         /**< optional. Species of a wooden side member. */
+    frame_species main_species;         /**< optional. Species of a wooden main member. */
+    frame_short_penetration short_penetration; /**< equations. How short penetration is dealt with. */
+    frame_bearing_rounding bearing_rounding;   /**< none. Rounding of the dowel bearing strengths. */
+    frame_service service;              /**< dry. Moisture of the lumber in use. */
+    frame_service made;                 /**< dry. Moisture of the lumber when the joint is made. */
+    frame_bool shrinks_freely;          /**< no. A joint of one fastener, of one row along the grain, or with a splice plate of its own for each row, so that drying lumber is not held. */
+    frame_bool end_grain;               /**< no. The fastener is driven into the end grain of the main member. */
+    frame_bool toe_nail;                /**< no. The nail is toe-nailed. */
+    frame_bool diaphragm;               /**< no. The nail holds the sheathing of a diaphragm or shear wall. */
+    frame_bool clinched;                /**< no. A nail of 12d or smaller in double shear whose point is clinched. */
+    frame_bool threads_in_plane;        /**< "yes for wood screws and lag screws, no for bolts". Threads lie in a shear plane, so that the root diameter bears. */
+    const char *size;                   /**< optional. Size by its usual name: "16d" for nails, "No.10" for wood screws, "1/2" for lag screws and bolts. */
+    double diameter_in;                 /**< optional : >0..1.25. Nominal diameter, instead of size. */
+    double root_diameter_in;            /**< "of the size" : >0..1.25. Diameter at the root of the thread. */
+    double length_in;                   /**< "the length of the size (nails)" : >0..48. Length under the head. */
+    double tip_in;                      /**< "2 D for nails and wood screws, of the size for lag screws" : 0..4. Length of the tapered tip. */
+    double bending_yield_psi;           /**< "by kind and diameter" : >0..300000. Bending yield strength of the fastener. */
+    double side_thickness_in;           /**< "a third of the length for toe-nails, else it must be given" : >0..24. Thickness of the side member. */
+    double second_side_thickness_in;    /**< "side_thickness_in" : >0..24. Thickness of the other side member in double shear. */
+    double main_thickness_in;           /**< optional : >0..48. Thickness of the main member along the fastener; bolts and double shear need it. */
+    double penetration_in;              /**< "length_in less what lies before, at most main_thickness_in" : >0..48. Depth in the member that holds the point: nails and wood screws with the tip, lag screws without it. */
+    double gap_in;                      /**< 0 : 0..12. Space between the members at each shear plane, or filling that holds nothing (foam, sheathing). */
+    double side_specific_gravity;       /**< optional : 0.2..1.2. Specific gravity of a wooden side member, instead of its species. */
+    double main_specific_gravity;       /**< optional : 0.2..1.2. Specific gravity of a wooden main member, instead of its species. */
+    double side_bearing_psi;            /**< optional : >0..200000. Dowel bearing strength of the side member, instead of its species or material's. */
+    double main_bearing_psi;            /**< optional : >0..200000. Dowel bearing strength of the main member, instead of its species or material's. */
+    double side_angle_deg;              /**< optional : 0..90. Angle of the load to the grain of a wooden side member; needed from 1/4 in diameter up. */
+    double main_angle_deg;              /**< optional : 0..90. Angle of the load to the grain of a wooden main member; needed from 1/4 in diameter up. */
+    double load_duration_factor;        /**< 1 : 0.9..1.6. Load duration factor C_D; the impact factor 2 is not for joints. */
+    double temperature_f;               /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
+    double group_factor;                /**< 1 : >0..1. Group action factor C_g. */
+    double geometry_factor;             /**< 1 : >0..1. Geometry factor C_Delta. */
+} frame_dowel_lateral_in;
+
+/** The lateral design value of one fastener, by every yield mode. */
+typedef struct frame_dowel_lateral_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : dowel_lateral_caution. Cautions. */
+    uint64_t not_checked; /**< bits : dowel_lateral_not_checked. What was not checked. */
+    frame_known known;     /**< Worst source of the figures used. */
+    frame_yield_mode mode; /**< The yield mode that governs. */
+    frame_dowel_hold hold; /**< How the point is held. */
+    int32_t spare;
+    double z_lb;        /**< Reference design value Z of one fastener, before adjustment. */
+    double adjusted_lb; /**< Z', times the adjustment factors. */
+    double z_im_lb;     /**< Value by mode I_m. */
+    double z_is_lb;     /**< Value by mode I_s. */
+    double z_ii_lb;     /**< Value by mode II; none in double shear. */
+    double z_iiim_lb;   /**< Value by mode III_m; none in double shear. */
+    double z_iiis_lb;   /**< Value by mode III_s. */
+    double z_iv_lb;     /**< Value by mode IV. */
+    double reduction_i;   /**< Reduction term R_d of mode I. */
+    double reduction_ii;  /**< Reduction term R_d of mode II. */
+    double reduction_iii; /**< Reduction term R_d of modes III and IV. */
+    double diameter_in;     /**< Diameter that bears, D: the root where threads lie in the plane. */
+    double fe_main_psi;     /**< Dowel bearing strength of the main member. */
+    double fe_side_psi;     /**< Dowel bearing strength of the side member. */
+    double fyb_psi;         /**< Bending yield strength of the fastener. */
+    double main_bearing_in; /**< Bearing length in the main member, l_m. */
+    double side_bearing_in; /**< Bearing length in the side member, l_s. */
+    double penetration_in;  /**< Depth in the member that holds the point (see the field of the same name); not given for bolts. */
+    double least_penetration_in; /**< The least depth that counts at all; not given for bolts. */
+    double penetration_factor;   /**< Factor p/10D (lag screws p/8D) of the table route, contained in z_lb; 1 else. */
+    double point_out_in;         /**< How far the point stands out beyond the last member, 0 where it does not or is not known. */
+    double duration_factor;    /**< C_D. */
+    double wet_factor;         /**< C_M. */
+    double temperature_factor; /**< C_t. */
+    double end_grain_factor;   /**< C_eg. */
+    double toe_nail_factor;    /**< C_tn. */
+    double diaphragm_factor;   /**< C_di. */
+} frame_dowel_lateral_out;
+
+/** Finds the lateral design value of one dowel-type fastener by the yield-limit equations (NDS 2018 12.3): all six modes in
+ * single shear, four in double shear, with penetration, gap and all adjustment factors. FRAME_OUTSIDE_SCOPE when the fastener
+ * does not reach deep enough to count at all (NDS 12.1.4 to 12.1.6). */
+FRAME_CALCULATION(dowel_lateral);
+
+FRAME_END
+
+#endif
