@@ -13,8 +13,8 @@
 #include <frame/material.h>
 #include <frame/marks.h>
 #include <frame/timber.h>
-#include <frame/roof.h>
 #include <frame/joint.h>
+#include <frame/roof.h>
 #include <frame/takeoff.h>
 
 #endif
