@@ -3,6 +3,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include <frame/tape.h>
@@ -35,8 +36,19 @@ static int read_unit(const char *text, double *unit) {
     return *end || *unit <= 0;
 }
 
+/* Feet and inches as span tables print them: "12-6". A tape would refuse that. */
+static int read_span(const char *text, double *inches) {
+    const size_t feet = strspn(text, "0123456789"), rest = feet + 1;
+    if (!feet || text[feet] != '-') return 0;
+    const size_t more = strspn(text + rest, "0123456789");
+    if (!more || text[rest + more]) return 0;
+    *inches = atof(text) * 12 + atof(text + rest);
+    return 1;
+}
+
 static int read_value(const char *text, double *value) {
     const char *end;
+    if (read_span(text, value)) return 1;
     if (!frame_number_read(text, &end, value) && !*end) return 1;
     return !frame_tape_parse(text, value);
 }

@@ -9,7 +9,8 @@ typedef enum rounding { ROUND_NEAREST, ROUND_DOWN, ROUND_UP } rounding;
 /* ROUND_NEAREST for ""; 0 on success. */
 int rounding_of(const char *word, rounding *way);
 
-/* A printed cell: a number or length whose last place is unit, ">26'" or "<3" for a bound, else a word or a status. */
+/* A printed cell: a number or length whose last place is unit ("12-6" is feet and inches, as in span tables), ">26-0"
+ * or "<3" for a bound, else a word or a status. */
 typedef struct printed {
     const char *text;
     double value, unit;

@@ -89,13 +89,12 @@ static frame_status compute(const frame_calculation *calculation, const void *in
     return status;
 }
 
-/* The row's inputs, for the report: "species DFL, grade SS". */
+/* The row, for the report: what the column "row" says, then the inputs: "species DFL, grade SS". */
 static void describe(const run *at, size_t row, const output *of, char *text, size_t size) {
-    size_t used = 0;
-    *text = 0;
+    size_t used = (size_t)snprintf(text, size, "%s", sheet_cell(&at->table, row, sheet_column(&at->table, "row")));
     for (size_t i = 0; i < at->table.columns && used < size; i++) {
         const char *cell = sheet_cell(&at->table, row, (int)i);
-        if (!*cell || !(at->inputs[i] || !strcmp(sheet_name(&at->table, i), "row"))) continue;
+        if (!*cell || !at->inputs[i]) continue;
         used +=
             (size_t)snprintf(text + used, size - used, "%s%s %s", used ? ", " : "", sheet_name(&at->table, i), cell);
     }
