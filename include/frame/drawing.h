@@ -120,8 +120,8 @@ FRAME_API frame_status frame_drawing_circle(frame_drawing *drawing, double x_in,
 FRAME_API frame_status frame_drawing_arc(frame_drawing *drawing, double x_in, double y_in, double radius_in,
                                          double from_deg, double to_deg, frame_pen pen);
 
-/** Writes a text at a point, turned counterclockwise by angle_deg. A line feed begins another line. Where it would
- * cover a text that stands there already, it moves aside. */
+/** Writes a text at a point, turned counterclockwise by angle_deg. A line feed begins another line. Where it would cover
+ * another text or an outline it moves a line aside, or is written elsewhere with a leader to the point. */
 FRAME_API frame_status frame_drawing_text(frame_drawing *drawing, double x_in, double y_in, const char *text,
                                           frame_anchor anchor, double angle_deg, frame_lettering lettering);
 /** Names something: a text placed near the point where there is room, with a leader to the point. Long texts are

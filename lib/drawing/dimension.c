@@ -146,7 +146,9 @@ typedef struct waiting {
 
 static int shorter_first(const void *a, const void *b) {
     const waiting *x = a, *y = b;
+    const int x_runs = x->item->kind == DRAWING_RUNNING, y_runs = y->item->kind == DRAWING_RUNNING;
     if (x->length != y->length) return x->length > y->length ? 1 : -1;
+    if (x_runs != y_runs) return y_runs - x_runs; /* a chain before the whole it divides */
     return x->order > y->order ? 1 : -1;
 }
 

@@ -42,12 +42,34 @@ static int leader_hits(const candidate *one, plane_vec target, const plane_box *
     return plane_box_hit(box, target, one->elbow) || plane_box_hit(box, one->elbow, one->end);
 }
 
-/* Two leaders from one point that run nearly together could not be told apart. */
+/* How far a point lies from a segment. */
+static double distance_from(plane_vec point, plane_vec a, plane_vec b) {
+    const plane_vec ab = plane_minus(b, a), ap = plane_minus(point, a);
+    const double square = plane_dot(ab, ab), t = square > 0 ? fmin(1, fmax(0, plane_dot(ap, ab) / square)) : 0;
+    const plane_vec apart = plane_minus(ap, plane_times(ab, t));
+    return sqrt(plane_dot(apart, apart));
+}
+
+/* Two leaders that run together for a while could not be told apart. */
 static int runs_along(plane_vec target, plane_vec elbow, const plane_vec *other) {
     const plane_vec mine = plane_minus(elbow, target), its = plane_minus(other[1], other[0]);
-    const plane_vec apart = plane_minus(other[0], target);
-    if (plane_dot(apart, apart) > 1 || plane_dot(mine, its) <= 0) return 0;
-    return fabs(plane_cross(mine, its)) < 0.12 * sqrt(plane_dot(mine, mine) * plane_dot(its, its));
+    if (fabs(plane_cross(mine, its)) >= 0.12 * sqrt(plane_dot(mine, mine) * plane_dot(its, its))) return 0;
+    return distance_from(plane_between(other[0], other[1], 0.5), target, elbow) < 3 ||
+           distance_from(other[1], target, elbow) < 3 || distance_from(elbow, other[0], other[1]) < 3;
+}
+
+/* A leader that passes over the point of another label would seem to belong to it. */
+static double points_passed_cost(const drawing_layout *layout, const candidate *one, plane_vec target) {
+    const frame_drawing *drawing = layout->drawing;
+    double cost = 0;
+    for (size_t i = 0; i < drawing->items.count; i++) {
+        const drawing_item *item = &FRAME_ITEM(drawing_item, drawing->items, i);
+        if (item->view != layout->view || item->kind != DRAWING_LABEL) continue;
+        const drawing_point *point = layout_points(layout, item);
+        const plane_vec at = layout_map(layout, point->x, point->y), apart = plane_minus(at, target);
+        if (plane_dot(apart, apart) > 1 && distance_from(at, target, one->elbow) < 3) cost += 60;
+    }
+    return cost;
 }
 
 /* What the leader crosses. */
@@ -81,7 +103,7 @@ static double lines_cost(const drawing_layout *layout, const candidate *one) {
     const plane_box box = plane_grown(one->box, 1);
     size_t hits[SHEET_ROLES];
     sheet_strokes_hit(sheet, layout->view, SHEET_ALL_ROLES, &box, hits);
-    return 300 * fmin(2, (double)(hits[SHEET_HEAVY] + hits[SHEET_TICK])) +
+    return 900 * fmin(3, (double)(hits[SHEET_HEAVY] + hits[SHEET_TICK])) +
            1200 * fmin(3, (double)(hits[SHEET_MEASURE] + hits[SHEET_LEADER])) +
            40 * fmin(3, (double)hits[SHEET_LIGHT]) + (hits[SHEET_HATCH] ? 30 : 0);
 }
@@ -99,8 +121,9 @@ static int judge(const drawing_layout *layout, candidate *one, plane_vec target,
     if (plane_box_hit(&around, target, target) || sheet_covers_text(layout->sheet, layout->view, box, AIR)) return 0;
     for (size_t i = 0; i < layout->sheet->blocks.count; i++) {
         const sheet_block *block = &FRAME_ITEM(sheet_block, layout->sheet->blocks, i);
-        if (block->view == layout->view && leader_hits(one, target, &block->box)) one->cost += 3000;
+        if (block->view == layout->view && leader_hits(one, target, &block->box)) one->cost += 300;
     }
+    if (one->cost < cheapest) one->cost += points_passed_cost(layout, one, target);
     if (one->cost < cheapest) one->cost += crossings_cost(layout, one, target);
     if (one->cost < cheapest) one->cost += lines_cost(layout, one);
     return one->cost < cheapest;
@@ -128,8 +151,9 @@ void layout_callout(drawing_layout *layout, plane_vec target) {
     const frame_anchor anchor = straight ? FRAME_ANCHOR_MIDDLE : left ? FRAME_ANCHOR_END : FRAME_ANCHOR_START;
     sheet_shape shape = {.kind = SHEET_LINE, .role = SHEET_LEADER, .pen = FRAME_PEN_DIMENSION, .view = layout->view};
     sheet_shape_add(sheet, shape, leader, straight ? 2 : 3);
+    const plane_box point = {target, {1, 0}, 1.4, 1.4};
     shape = (sheet_shape){.kind = SHEET_DOT, .role = SHEET_LEADER, .view = layout->view, .radius = 1.4};
-    sheet_shape_add(sheet, shape, &target, 1);
+    if (!sheet_covers_text(sheet, layout->view, &point, 0)) sheet_shape_add(sheet, shape, &target, 1);
     sheet_write(sheet, layout->view, &layout->block, &place.box, anchor);
 }
 

@@ -41,7 +41,7 @@ static void end_view(drawing_layout *layout) {
     layout->thing = sheet_extent(sheet, layout->view, THING, 0);
     layout_dimensions(layout, LEVELS);
     layout_angles(layout);
-    layout_labels(layout);
+    if (layout->with_labels) layout_labels(layout);
     caption(layout, sheet_extent(sheet, layout->view, SHEET_ALL_ROLES, 1));
     sheet_trim(sheet, layout->view);
 }
@@ -127,26 +127,37 @@ static double largest_scale(const frame_drawing *drawing, plane_vec size, plane_
 }
 
 #define TRIES 10
+#define LEAST_FOR_HEIGHT 0.6
 #define LEAST 0.25 /* of the largest scale: below that, more writing than thing; the picture grows instead */
 
-/* Lettering does not shrink with the thing, so the scale that fits is found by trying. */
+/* The next scale to try, smaller by what the ink is too large; the same one when it fits or may not shrink further. */
+static double next_scale(const drawing_layout *layout, plane_vec size, plane_vec paper, double largest) {
+    const plane_extent ink = layout->sheet->ink;
+    const double wide = ink.high.x - ink.low.x - paper.x, high = ink.high.y - ink.low.y - paper.y;
+    const double least_for_height = largest * LEAST_FOR_HEIGHT, scale = layout->scale;
+    double next = scale;
+    if (wide > 0.01 && size.x > 0) next = fmin(next, scale - (wide + 0.5) / size.x);
+    if (high > 0.01 && size.y > 0 && scale > least_for_height)
+        next = fmin(next, fmax(least_for_height, scale - (high + 0.5) / size.y));
+    return fmin(scale, fmax(next, largest * LEAST));
+}
+
+/* Lettering does not shrink with the thing, so the scale that fits is found by trying. Labels keep to the width there
+ * is, so a first round does without them: finding room for many takes the most time. */
 static void find_scale(drawing_layout *layout, plane_vec paper) {
     const plane_vec size = size_of(layout->drawing);
     const double largest = largest_scale(layout->drawing, size, paper);
-    double scale = largest;
-    for (int i = 0; i < TRIES && !layout->sheet->status; i++) {
-        lay_out_at(layout, scale, paper.x);
-        const plane_extent ink = layout->sheet->ink;
-        const double wide = ink.high.x - ink.low.x - paper.x, high = ink.high.y - ink.low.y - paper.y;
-        double next = scale;
-        if (wide > 0.01 && size.x > 0) next = fmin(next, scale - (wide + 0.5) / size.x);
-        if (high > 0.01 && size.y > 0 && scale > largest / 2)
-            next = fmin(next, fmax(largest / 2, scale - (high + 0.5) / size.y));
-        next = fmax(next, largest * LEAST);
-        if (next >= scale) return;
-        scale = next;
+    double next = largest, scale;
+    for (layout->with_labels = 0; layout->with_labels < 2; layout->with_labels++) {
+        int tries = 0;
+        do {
+            scale = next;
+            lay_out_at(layout, scale, paper.x);
+            if (layout->sheet->status) return;
+            next = next_scale(layout, size, paper, largest);
+        } while (next < scale && ++tries < TRIES);
+        next = fmin(next, scale);
     }
-    if (!layout->sheet->status) lay_out_at(layout, scale, paper.x);
 }
 
 frame_status drawing_lay_out(const frame_drawing *drawing, drawing_sheet *sheet) {

@@ -16,6 +16,7 @@ typedef struct drawing_layout {
     drawing_sheet *sheet;
     double scale, em;         /* points per inch; the letter size in points */
     double left, right;       /* where lettering may stand, once the dimensions at the sides are known */
+    int with_labels;          /* 0 while only the width is looked for */
     size_t view;              /* the one being laid out */
     plane_extent thing;       /* the view's ink of the thing itself, without what measures and names */
     frame_array cuts;         /* layout_cut */

@@ -1,4 +1,4 @@
-/* Texts at places the caller chose, and angles. */
+/* Texts at places the caller chose, and angles. What does not fit its place gets a leader to it. */
 #include <math.h>
 
 #include "drawing/layout.h"
@@ -18,28 +18,19 @@ static plane_box box_at(const drawing_layout *layout, const drawing_item *item, 
     return sheet_box(block, plane_add(at, plane_mix(along, x, up, y)), along);
 }
 
-#define SHIFTS 6 /* lines up or down a text may move before it gets a leader */
+#define SHIFTS 1 /* lines up or down that a text may move; further off, its place could not be told */
 
-/* Where the caller wants it if no text stands there, else the nearest line up or down, clear of outlines if it can be.
- */
+/* Where the caller wants it, or a line up or down, if it covers no text and no outline there. */
 static int find_shift(const drawing_layout *layout, plane_box *box) {
     const plane_box wanted = *box;
-    int found = 0;
-    size_t fewest = 0;
     for (int i = 0; i <= 2 * SHIFTS; i++) {
         const double lines = (i % 2 ? -1 : 1) * ((i + 1) / 2);
-        plane_box moved = wanted;
-        moved.centre =
-            plane_add(moved.centre, plane_times(plane_left(moved.along), lines * (2 * moved.half_height + 0.5)));
-        if (sheet_covers_text(layout->sheet, layout->view, &moved, 0.2)) continue;
-        const size_t hits = sheet_strokes_hit(layout->sheet, layout->view, 1u << SHEET_HEAVY, &moved, NULL);
-        if (found && hits >= fewest) continue;
-        *box = moved;
-        fewest = hits;
-        found = 1;
-        if (!i || !hits) return 1;
+        *box = wanted;
+        box->centre = plane_add(box->centre, plane_times(plane_left(box->along), lines * (2 * box->half_height + 0.5)));
+        if (sheet_covers_text(layout->sheet, layout->view, box, 0.2)) continue;
+        if (!sheet_strokes_hit(layout->sheet, layout->view, 1u << SHEET_HEAVY, box, NULL)) return 1;
     }
-    return found;
+    return 0;
 }
 
 static void text(drawing_layout *layout, const drawing_item *item) {

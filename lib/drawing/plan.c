@@ -45,22 +45,25 @@ static void read_marks(dimension_plan *plan) {
     if (plan->marks.count) qsort(plan->marks.items, plan->marks.count, sizeof(plan_mark), by_place);
 }
 
-/* One distance, one text: in the line where it fits, else past an end, else square to the line. */
+/* One distance, one text: in the line where it fits, else outside an end, else over the line; beside a view, square to
+ * the line. */
 static void plan_single(dimension_plan *plan) {
     plan_mark *low = &FRAME_ITEM(plan_mark, plan->marks, 0), *high = &FRAME_ITEM(plan_mark, plan->marks, 1);
     plan_mark *named = low->text ? low : high;
-    const double length = high->a - low->a, past = named->width / 2 + 2 * PLAN_STUB;
-    const int level = plan->u.y == 0;
-    named->text_a = (low->a + high->a) / 2;
-    plan->mode = PLAN_WITHIN;
-    if (length >= named->width + 10) return;
-    plan->mode = PLAN_BESIDE;
-    named->text_a = high->a + past;
-    if (level && named->text_a + named->width / 2 <= plan->layout->right) return;
-    named->text_a = low->a - past;
-    if (level && named->text_a - named->width / 2 >= plan->layout->left) return;
-    plan->mode = PLAN_ACROSS;
-    named->text_a = (low->a + high->a) / 2;
+    const double middle = (low->a + high->a) / 2, half = named->width / 2, outside = half + 2 * PLAN_STUB;
+    const double left = plan->layout->left + half, right = plan->layout->right - half;
+    named->text_a = middle;
+    if (high->a - low->a >= named->width + 10) {
+        plan->mode = PLAN_WITHIN;
+    } else if (plan->u.y != 0) {
+        plan->mode = PLAN_ACROSS;
+    } else if (high->a + outside <= right || low->a - outside >= left) {
+        plan->mode = PLAN_BESIDE;
+        named->text_a = high->a + outside <= right ? high->a + outside : low->a - outside;
+    } else {
+        plan->mode = PLAN_OVER;
+        named->text_a = fmax(left, fmin(right, middle));
+    }
 }
 
 /* Spreads the texts of a chain; gives the furthest any of them moves, or a negative number when they do not fit. */
@@ -104,7 +107,7 @@ static void two_rows(dimension_plan *plan, double pitch) {
     }
 }
 
-#define FURTHEST_LEVEL 26.0 /* points a level text may be moved before texts are turned */
+#define FURTHEST_LEVEL 40.0 /* points a level text may be moved before texts are turned */
 
 /* Many distances: level texts where they fit, else turned, else in two rows. */
 static void plan_running(dimension_plan *plan) {

@@ -6,9 +6,9 @@
 
 typedef enum plan_mode {
     PLAN_WITHIN = 1, /* in a gap of the dimension line */
-    PLAN_BESIDE,     /* on the line, past one of its ends */
-    PLAN_OVER,       /* beyond the line, along it */
-    PLAN_ACROSS      /* beyond the line, square to it */
+    PLAN_BESIDE,     /* on the line, outside one of its ends */
+    PLAN_OVER,       /* past the line, along it */
+    PLAN_ACROSS      /* past the line, square to it */
 } plan_mode;
 
 typedef struct plan_mark {
