@@ -94,7 +94,7 @@ typedef struct frame_section_out {
     double area_in2;            /**< Area of all plies, A. */
     double section_modulus_in3; /**< Section modulus about the axis of bending, S. */
     double inertia_in4;         /**< Moment of inertia about the axis of bending, I. */
-    double board_feet_per_ft;   /**< Board feet in a foot of length, by the nominal size (by the true size without one). */
+    double board_feet_per_foot;   /**< Board feet in a foot of length, by the nominal size (by the true size without one). */
 } frame_section_out;
 
 /** Finds the section properties of sawn lumber by its dressed size (PS 20, NDS Supplement table 1B): area, section modulus
@@ -142,9 +142,9 @@ typedef struct frame_design_values_out {
     double e_psi;         /**< Modulus of elasticity, E. */
     double e_min_psi;     /**< Modulus for stability, E_min. */
     double specific_gravity; /**< Specific gravity, G. */
-    double size_factor_fb; /**< C_F on F_b for this size, the table's own; 1 where the values include it. */
-    double size_factor_ft; /**< C_F on F_t. */
-    double size_factor_fc; /**< C_F on F_c. */
+    double size_factor_bending; /**< C_F on F_b for this size, the table's own; 1 where the values include it. */
+    double size_factor_tension; /**< C_F on F_t. */
+    double size_factor_compression; /**< C_F on F_c. */
     const char *source;   /**< Standard, edition and table. */
 } frame_design_values_out;
 

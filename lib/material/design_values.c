@@ -14,9 +14,9 @@ static void give(const frame_lumber *lumber, frame_design_values_out *out) {
     out->e_psi = lumber->e_psi;
     out->e_min_psi = lumber->e_min_psi;
     out->specific_gravity = lumber->specific_gravity;
-    out->size_factor_fb = lumber->size_factor_fb;
-    out->size_factor_ft = lumber->size_factor_ft;
-    out->size_factor_fc = lumber->size_factor_fc;
+    out->size_factor_bending = lumber->size_factor_fb;
+    out->size_factor_tension = lumber->size_factor_ft;
+    out->size_factor_compression = lumber->size_factor_fc;
     out->source = lumber->source;
 }
 

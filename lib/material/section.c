@@ -77,7 +77,7 @@ static frame_status compute(const frame_section_in *in, frame_section_out *out, 
     out->area_in2 = A;
     out->section_modulus_in3 = S;
     out->inertia_in4 = I;
-    out->board_feet_per_ft = n * one.board_feet;
+    out->board_feet_per_foot = n * one.board_feet;
     return FRAME_OK;
 }
 

@@ -4,6 +4,8 @@
 #include <string.h>
 
 #include <frame/material.h>
+#include <frame/text.h>
+#include <frame/working.h>
 
 #include "base/facts.h"
 #include "material/lumber.h"
@@ -210,7 +212,7 @@ START_TEST(the_calculation_says_what_it_rests_on) {
     ck_assert_int_eq(frame_design_values(&in, &out, NULL), FRAME_OK);
     ck_assert_double_eq(out.fb_psi, 875);
     ck_assert_double_eq(out.e_min_psi, 510000);
-    ck_assert_double_eq(out.size_factor_fb, 1.1);
+    ck_assert_double_eq(out.size_factor_bending, 1.1);
     ck_assert_int_eq(out.known, FRAME_KNOWN_SECONDARY);
     ck_assert(FRAME_HAS(out.cautions, FRAME_DESIGN_CAUTION_STAMP) &&
               !FRAME_HAS(out.cautions, FRAME_DESIGN_CAUTION_MEMORY));
@@ -222,6 +224,25 @@ START_TEST(the_calculation_says_what_it_rests_on) {
     ck_assert_int_eq(frame_species_find("HF(N)", &in.species), FRAME_OK);
     ck_assert_int_eq(frame_design_values(&in, &out, NULL), FRAME_OK);
     ck_assert(FRAME_HAS(out.cautions, FRAME_DESIGN_CAUTION_SUPERSEDED));
+}
+END_TEST
+
+START_TEST(the_working_names_its_tables) {
+    frame_working *working;
+    frame_text *text;
+    frame_design_values_in in;
+    frame_design_values_out out;
+    ck_assert(!frame_working_new(&working) && !frame_text_new(&text));
+    frame_design_values_in_init(&in);
+    ck_assert(!frame_species_find("SPF", &in.species) && !frame_grade_find("No.2", &in.grade));
+    in.size = FRAME_SIZE(2, 10);
+    ck_assert_int_eq(frame_design_values(&in, &out, working), FRAME_OK);
+    ck_assert_msg(!frame_working_check(working, text), "%s", frame_text_chars(text));
+    ck_assert_int_eq(frame_working_render(working, FRAME_RENDER_TEXT, text), FRAME_OK);
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "Table 4A"));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "875"));
+    frame_text_free(text);
+    frame_working_free(working);
 }
 END_TEST
 
@@ -249,6 +270,7 @@ int main(void) {
     tcase_add_test(tests, wet_service_has_limits);
     tcase_add_test(tests, flat_use_incising_and_sharing);
     tcase_add_test(tests, the_calculation_says_what_it_rests_on);
+    tcase_add_test(tests, the_working_names_its_tables);
     tcase_add_test(tests, gravity_of_a_species);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

@@ -1,7 +1,10 @@
 /* Section properties against the formulas, and the trap of flat plies. */
 #include <check.h>
+#include <string.h>
 
 #include <frame/material.h>
+#include <frame/text.h>
+#include <frame/working.h>
 
 #include "base/facts.h"
 #include "material/lumber.h"
@@ -23,7 +26,7 @@ START_TEST(a_2x10) {
     ck_assert_double_eq(one.area_in2, 13.875);
     ck_assert_double_eq_tol(one.section_modulus_in3, 21.390625, 1e-12);
     ck_assert_double_eq_tol(one.inertia_in4, 98.931640625, 1e-12);
-    ck_assert_double_eq_tol(one.board_feet_per_ft, 20.0 / 12, 1e-12);
+    ck_assert_double_eq_tol(one.board_feet_per_foot, 20.0 / 12, 1e-12);
     ck_assert_int_eq(one.known, FRAME_KNOWN_READ);
 }
 END_TEST
@@ -82,6 +85,29 @@ START_TEST(green_and_true_sizes) {
 }
 END_TEST
 
+/* Every formula recorded comes out as its value, and the trap is told. */
+START_TEST(the_working_holds) {
+    frame_working *working;
+    frame_text *text;
+    frame_section_in in;
+    frame_section_out out;
+    ck_assert(!frame_working_new(&working) && !frame_text_new(&text));
+    frame_section_in_init(&in);
+    in.size = FRAME_SIZE(2, 4), in.plies = 3, in.turned = FRAME_TURNED_FLAT;
+    ck_assert_int_eq(frame_section(&in, &out, working), FRAME_OK);
+    ck_assert_uint_ge(frame_working_step_count(working), 7);
+    ck_assert_msg(!frame_working_check(working, text), "%s", frame_text_chars(text));
+    ck_assert_int_eq(frame_working_render(working, FRAME_RENDER_TEXT, text), FRAME_OK);
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "not of one block"));
+    in.size = FRAME_SIZE(2, 7);
+    const size_t steps = frame_working_step_count(working);
+    ck_assert_int_ne(frame_section(&in, &out, working), FRAME_OK);
+    ck_assert_uint_eq(frame_working_step_count(working), steps);
+    frame_text_free(text);
+    frame_working_free(working);
+}
+END_TEST
+
 START_TEST(contradictions_are_refused) {
     frame_section_in in;
     frame_section_out out = {.area_in2 = 7};
@@ -115,6 +141,7 @@ int main(void) {
     tcase_add_test(tests, flat_plies_are_not_one_block);
     tcase_add_test(tests, every_size_by_the_formula);
     tcase_add_test(tests, green_and_true_sizes);
+    tcase_add_test(tests, the_working_holds);
     tcase_add_test(tests, contradictions_are_refused);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
