@@ -184,6 +184,82 @@ typedef struct frame_dowel_lateral_out {
  * does not reach deep enough to count at all (NDS 12.1.4 to 12.1.6). */
 FRAME_CALCULATION(dowel_lateral);
 
+/** What to do with fasteners that are not alike. */
+typedef int32_t frame_unlike_fasteners;
+enum frame_unlike_fasteners_values {
+    FRAME_UNLIKE_REFUSE = 1,   /**< "refuse". Refuse to add them, and name the strongest group (NDS 11.1.4). */
+    FRAME_UNLIKE_STRONGEST = 2 /**< "strongest alone". Count the strongest group alone; the others count for nothing. */
+};
+
+/** Fasteners of one kind and size in a joint. */
+typedef struct frame_fastener_group {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind; /**< required. Kind of fastener. */
+    int32_t spare;
+    const char *size;      /**< optional. Size by its usual name, or diameter_in. */
+    int32_t count;         /**< required : 1..10000. How many. */
+    int32_t spare2;
+    double each_lb;        /**< required : >0..1e6. Adjusted value of one, as dowel_lateral or dowel_withdrawal give it. */
+    double diameter_in;    /**< optional : >0..1.25. Nominal diameter, instead of size. */
+    frame_yield_mode mode; /**< optional. Yield mode that governs one of them; groups whose modes differ are not alike. */
+    int32_t spare3;
+} frame_fastener_group;
+FRAME_ELEMENT(fastener_group);
+
+/** Cautions that go with a sum of fasteners. */
+typedef int32_t frame_fastener_sum_caution;
+enum frame_fastener_sum_caution_values {
+    FRAME_FASTENER_SUM_CAUTION_ADJUSTED = 0,  /**< "adjusted". The values of one were taken as adjusted already: duration, moisture, penetration, end grain. */
+    FRAME_FASTENER_SUM_CAUTION_STRONGEST = 1, /**< "strongest_alone". Unlike fasteners: only the strongest group was counted, since the stiffer ones fail before the others carry. */
+    FRAME_FASTENER_SUM_CAUTION_GROUP = 2,     /**< "group_action". From 1/4 in up, several in a row share the load unevenly: C_g was taken as given, 1 unless said. */
+    FRAME_FASTENER_SUM_CAUTION_MODES = 3      /**< "modes". Fasteners add up only when they give in the same yield mode; it was not given for all groups. */
+};
+/** What a sum of fasteners leaves unchecked. */
+typedef int32_t frame_fastener_sum_not_checked;
+enum frame_fastener_sum_not_checked_values {
+    FRAME_FASTENER_SUM_UNCHECKED_SPACING = 0,   /**< "spacing". End and edge distances and spacing, and whether so many fit. */
+    FRAME_FASTENER_SUM_UNCHECKED_SPLITTING = 1, /**< "splitting". Splitting. */
+    FRAME_FASTENER_SUM_UNCHECKED_MEMBER = 2,    /**< "member". The members at the joint: net section, row and group tear-out, tension across the grain. */
+    FRAME_FASTENER_SUM_UNCHECKED_CENTRE = 3     /**< "eccentricity". A load that does not pass through the centre of the group. */
+};
+
+/** A joint's fasteners and what they must carry. Give demand_lb, or demand_plf with spacing_in. */
+typedef struct frame_fastener_sum_in {
+    uint32_t struct_size, struct_id;
+    const frame_fastener_group *groups; /**< required. The groups of fasteners. */
+    size_t group_count;                 /**< count : 1..100. */
+    frame_unlike_fasteners unlike;      /**< refuse. What to do with fasteners that are not alike. */
+    int32_t spare;
+    double demand_lb;    /**< optional : >0..1e7. What the joint must carry. */
+    double demand_plf;   /**< optional : >0..1e6. What a run of like joints must carry for each foot. */
+    double spacing_in;   /**< optional : >0..1200. Centres at which the joint repeats along demand_plf. */
+    double group_factor; /**< 1 : >0..1. Group action factor C_g. */
+} frame_fastener_sum_in;
+
+/** The sum of a joint's fasteners against its demand. */
+typedef struct frame_fastener_sum_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastener_sum_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastener_sum_not_checked. What was not checked. */
+    frame_known known;       /**< Worst source of the figures: the values of one are the caller's. */
+    frame_bool passes;       /**< Whether the demand is within the capacity. */
+    int32_t count;           /**< Fasteners counted. */
+    int32_t needed_count;    /**< Fasteners needed, each at the least value of those counted. */
+    int32_t strongest_group; /**< Place of the group that holds most by itself, from 0. */
+    int32_t spare;
+    double capacity_lb;  /**< What the fasteners counted hold together. */
+    double demand_lb;    /**< What they must carry. */
+    double ratio;        /**< Demand over capacity. */
+    double strongest_lb; /**< What the strongest group holds by itself. */
+    double least_each_lb;     /**< The least value of one fastener of those counted. */
+    double needed_spacing_in; /**< Centres at which the joint would just carry demand_plf; not given without it. */
+} frame_fastener_sum_out;
+
+/** Adds the fasteners of a joint up against a demand (NDS 2018 11.2.2). Only like ones add: one kind, one diameter, one yield
+ * mode; FRAME_REFUSED for others, with the strongest group named (NDS 11.1.4), unless that alone is asked for. */
+FRAME_CALCULATION(fastener_sum);
+
 FRAME_END
 
 #endif
