@@ -32,7 +32,7 @@ static int is_sign(const char *at) {
 /* How willingly a formula is broken before a place: 0 not at all, else more for looser signs. */
 static int looseness(const char *at, const char *begin) {
     if (at == begin) return 0;
-    if (at[0] == ' ' && at[-1] == ',') return 4;
+    if (at[0] == ' ' && (at[-1] == ',' || strncmp(at, " and ", 5) == 0 || strncmp(at, " or ", 4) == 0)) return 4;
     if (at[0] == ' ') return is_sign(at + 1) ? 3 : 2;
     if (strncmp(at, "·", strlen("·")) == 0) return 2;
     return *at == '/' ? 1 : 0;

@@ -107,14 +107,22 @@ static void try_units(search *s) {
     }
 }
 
-/* The numbers that stand in the formula itself. */
+static int is_exponent(const frame_expression *expression, const frame_node *number) {
+    for (size_t i = 0; i < expression->count; i++) {
+        const frame_node *node = &expression->nodes[i];
+        if (node->operation == FRAME_OP_CALL && node->function == FRAME_FN_POW && node->parts[1] == number) return 1;
+    }
+    return 0;
+}
+
+/* The numbers that stand in the formula itself; for exponents see try_powers. */
 static void try_constants(search *s) {
     if (!s->slip.formulas.count) return;
     frame_expression *own = &FRAME_ITEM(frame_slip_formula, s->slip.formulas, s->slip.formulas.count - 1).expression;
     for (size_t i = 0; i < own->count; i++) {
         frame_node *node = &own->nodes[i];
         const double number = node->number;
-        if (node->operation != FRAME_OP_NUMBER || number == 0 || number == 1) continue;
+        if (node->operation != FRAME_OP_NUMBER || number == 0 || number == 1 || is_exponent(own, node)) continue;
         node->number = 1;
         try_one(s, FRAME_NO_ROOT, 0, cause_of(FRAME_MARKING_LEFT_OUT, FRAME_NO_ROOT, number));
         node->number = 1 / number;
@@ -139,14 +147,21 @@ static void try_powers(search *s) {
 }
 
 /* One symbol taken in another unit. */
-static void try_units_of_symbols(search *s) {
-    for (size_t i = 0; i < s->slip.symbols.count; i++)
+static void try_units_of(search *s, size_t from, size_t to) {
+    for (size_t i = from; i < to; i++)
         for (int j = 0; j < UNITS; j++) {
             frame_cause cause = cause_of(FRAME_MARKING_UNIT, symbol_at(s, i), units[j]);
             try_one(s, symbol_at(s, i), value_at(s, i) * units[j], cause);
             cause.inverse = 1;
             try_one(s, symbol_at(s, i), value_at(s, i) / units[j], cause);
         }
+}
+
+static void try_units_of_own(search *s) {
+    try_units_of(s, 0, s->slip.direct);
+}
+static void try_units_of_earlier(search *s) {
+    try_units_of(s, s->slip.direct, s->slip.symbols.count);
 }
 
 static void try_pairs(search *s) {
@@ -183,9 +198,9 @@ static void try_others_factors(search *s) {
 
 frame_status frame_student_explain(const frame_student *student, size_t at, double given, double expected,
                                    frame_cause *cause) {
-    static void (*const slips[])(search *) = {
-        try_sign,   try_own_symbols,      try_units, try_earlier_symbols, try_constants,
-        try_powers, try_units_of_symbols, try_pairs, try_others_values,   try_others_factors};
+    static void (*const slips[])(search *) = {try_sign,      try_own_symbols,   try_units,         try_earlier_symbols,
+                                              try_constants, try_powers,        try_units_of_own,  try_units_of_earlier,
+                                              try_pairs,     try_others_values, try_others_factors};
     search s = {.given = given, .expected = expected, .most = frame_answer_spread(given, student->tolerance)};
     s.best = cause_of(FRAME_MARKING_NONE, FRAME_NO_ROOT, FRAME_NOT_GIVEN);
     const frame_status status = frame_slip_begin(&s.slip, student, at);

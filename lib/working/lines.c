@@ -49,3 +49,8 @@ void frame_entry_value(double value, const char *unit, frame_text *into) {
     if (*unit) frame_text_add(into, " ");
     frame_unit_display(unit, into);
 }
+
+void frame_scratch_clear(frame_text *scratch, frame_text *into) {
+    if (frame_text_state(scratch)) frame_text_fail(into);
+    frame_text_clear(scratch);
+}

@@ -17,5 +17,7 @@ void frame_entry_line(const frame_working *w, size_t at, int numbers, frame_text
 void frame_entry_mathml(const frame_working *w, size_t at, int numbers, frame_text *into);
 /* A value with its unit: "599.1 psi". */
 void frame_entry_value(double value, const char *unit, frame_text *into);
+/* Empties a scratch text for its next use; if it failed, what was to be made of it fails. */
+void frame_scratch_clear(frame_text *scratch, frame_text *into);
 
 #endif

@@ -126,6 +126,7 @@ static frame_status add_line(marker *m, size_t at, frame_marking_line *line, con
         line->symbol = keep_text(m, &failed);
         line->unit = frame_arena_text(&marking->texts, entry->unit, &failed);
     }
+    if (failed) return FRAME_NO_MEMORY;
     frame_cause_names(&m->student, cause, m->text);
     line->cause_symbol = keep_text(m, &failed);
     frame_marking_sentence(&m->student, at, line, cause, m->text);

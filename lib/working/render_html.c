@@ -62,7 +62,7 @@ static void write_value(page *p, const frame_entry *entry) {
     frame_figure_mathml(entry->value, p->into);
     add(p, "</math></data>");
     if (*entry->unit) {
-        frame_text_clear(p->symbols);
+        frame_scratch_clear(p->symbols, p->into);
         frame_unit_display(entry->unit, p->symbols);
         add(p, " <span class=\"frame-unit\">");
         frame_text_add_xml(p->into, frame_text_chars(p->symbols));
@@ -73,14 +73,14 @@ static void write_value(page *p, const frame_entry *entry) {
 
 /* The formula in both forms; what would say the same thing twice is left out. */
 static void write_formula(page *p, size_t at) {
-    frame_text_clear(p->symbols);
-    frame_text_clear(p->numbers);
+    frame_scratch_clear(p->symbols, p->into);
+    frame_scratch_clear(p->numbers, p->into);
     frame_entry_mathml(p->w, at, 0, p->symbols);
     frame_entry_mathml(p->w, at, 1, p->numbers);
     const char *symbols = frame_text_chars(p->symbols), *numbers = frame_text_chars(p->numbers);
     write_line(p, symbols);
     if (!*numbers || strcmp(symbols, numbers) == 0) return;
-    frame_text_clear(p->symbols);
+    frame_scratch_clear(p->symbols, p->into);
     frame_text_add(p->symbols, "<math displaystyle=\"true\">");
     frame_figure_mathml(frame_entry_at(p->w, at)->value, p->symbols);
     frame_text_add(p->symbols, "</math>");
@@ -104,7 +104,7 @@ static void write_valued(page *p, size_t at) {
 static void write_case(page *p, size_t at) {
     add(p, "<div class=\"frame-step frame-case\"><div class=\"frame-symbol\">since</div><div class=\"frame-lines\">");
     add(p, "<div class=\"frame-line\">");
-    frame_text_clear(p->numbers);
+    frame_scratch_clear(p->numbers, p->into);
     frame_entry_mathml(p->w, at, 0, p->into);
     frame_entry_mathml(p->w, at, 1, p->numbers);
     add(p, "</div>");

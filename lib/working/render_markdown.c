@@ -47,15 +47,15 @@ static void write_heading(page *p, const frame_entry *entry) {
 }
 
 static void write_symbol(page *p, const frame_entry *entry) {
-    frame_text_clear(p->symbols);
+    frame_scratch_clear(p->symbols, p->into);
     frame_symbol_display(entry->name, strlen(entry->name), p->symbols);
     frame_markdown_code(p->into, frame_text_chars(p->symbols));
 }
 
 static void write_formula(page *p, size_t at) {
     const int is_case = frame_entry_at(p->w, at)->kind == FRAME_STEP_CASE;
-    frame_text_clear(p->symbols);
-    frame_text_clear(p->numbers);
+    frame_scratch_clear(p->symbols, p->into);
+    frame_scratch_clear(p->numbers, p->into);
     frame_entry_line(p->w, at, 0, p->symbols);
     frame_entry_line(p->w, at, 1, p->numbers);
     const char *symbols = frame_text_chars(p->symbols), *numbers = frame_text_chars(p->numbers);
@@ -78,7 +78,7 @@ static void write_row(page *p, size_t at) {
     write_formula(p, at);
     frame_text_add(p->into, " | ");
     if (entry->kind != FRAME_STEP_CASE) {
-        frame_text_clear(p->symbols);
+        frame_scratch_clear(p->symbols, p->into);
         frame_entry_value(entry->value, entry->unit, p->symbols);
         frame_markdown_add(p->into, frame_text_chars(p->symbols));
     }

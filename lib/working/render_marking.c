@@ -5,6 +5,7 @@
 #include "text/writer.h"
 #include "working/columns.h"
 #include "working/figure.h"
+#include "working/lines.h"
 #include "working/marking.h"
 #include "working/render.h"
 
@@ -31,10 +32,10 @@ static void add_given(const frame_marking_line *line, frame_text *into) {
     frame_text_add_number(into, line->given, 15);
 }
 
-static size_t widest(const frame_marking *m, int given, frame_text *piece) {
+static size_t widest(const frame_marking *m, int given, frame_text *piece, frame_text *into) {
     size_t most = 1;
     for (size_t i = 0; i < m->lines.count; i++) {
-        frame_text_clear(piece);
+        frame_scratch_clear(piece, into);
         if (given)
             add_given(line_at(m, i), piece);
         else
@@ -47,8 +48,8 @@ static size_t widest(const frame_marking *m, int given, frame_text *piece) {
 
 static void write_line(const frame_marking_line *line, size_t symbols, size_t column, frame_text *const scratch[2],
                        frame_text *into) {
-    frame_text_clear(scratch[0]);
-    frame_text_clear(scratch[1]);
+    frame_scratch_clear(scratch[0], into);
+    frame_scratch_clear(scratch[1], into);
     frame_text_add(scratch[0], "  ");
     frame_text_add(scratch[0], line->symbol);
     frame_text_pad(scratch[0], symbols + 4);
@@ -63,7 +64,7 @@ void frame_marking_text(const frame_marking *m, frame_text *into) {
     if (differs(m)) frame_text_add(into, line_at(m, m->first)->symbol);
     frame_text_add(into, differs(m) ? ".\n" : "\n");
     if (!frame_text_new(&scratch[0]) && !frame_text_new(&scratch[1])) {
-        const size_t symbols = widest(m, 0, scratch[0]), column = symbols + 6 + widest(m, 1, scratch[0]);
+        const size_t symbols = widest(m, 0, scratch[0], into), column = symbols + 6 + widest(m, 1, scratch[0], into);
         for (size_t i = 0; i < m->lines.count; i++) write_line(line_at(m, i), symbols, column, scratch, into);
         if (frame_text_state(scratch[0]) || frame_text_state(scratch[1])) frame_text_fail(into);
     } else {

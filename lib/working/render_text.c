@@ -29,7 +29,7 @@ static size_t widest_symbol(const page *p, size_t at) {
     size_t widest = 1;
     for (; at < p->w->entries.count && frame_entry_at(p->w, at)->kind != FRAME_STEP_HEADING; at++) {
         const frame_entry *entry = frame_entry_at(p->w, at);
-        frame_text_clear(p->piece);
+        frame_scratch_clear(p->piece, p->into);
         frame_symbol_display(entry->name, strlen(entry->name), p->piece);
         const size_t width = frame_columns_width(frame_text_chars(p->piece), frame_text_length(p->piece));
         if (width > widest && width <= WIDEST_SYMBOL) widest = width;
@@ -52,7 +52,7 @@ static void write_heading(page *p, const frame_entry *entry) {
 static void write_right(page *p, const frame_entry *entry) {
     frame_columns_words(p->right, entry->meaning, RIGHT);
     if (!*entry->source) return;
-    frame_text_clear(p->piece);
+    frame_scratch_clear(p->piece, p->into);
     frame_text_add(p->piece, "[");
     frame_text_add(p->piece, entry->source);
     frame_text_add(p->piece, "]");
@@ -87,7 +87,7 @@ static void write_value(page *p, size_t indent) {
 
 /* In symbols, with numbers, the value; nothing twice. */
 static void write_formula(page *p, size_t at, size_t indent) {
-    frame_text_clear(p->numbers);
+    frame_scratch_clear(p->numbers, p->into);
     frame_entry_line(p->w, at, 0, p->piece);
     frame_entry_line(p->w, at, 1, p->numbers);
     const char *symbols = frame_text_chars(p->piece), *numbers = frame_text_chars(p->numbers);
@@ -108,8 +108,8 @@ static void write_valued(page *p, size_t at) {
     add_spaces(p->left, begin);
     frame_symbol_display(entry->name, strlen(entry->name), p->left);
     frame_text_pad(p->left, indent);
-    frame_text_clear(p->piece);
-    frame_text_clear(p->value);
+    frame_scratch_clear(p->piece, p->into);
+    frame_scratch_clear(p->value, p->into);
     frame_entry_value(entry->value, entry->unit, p->value);
     if (entry->kind == FRAME_STEP_COMPUTED)
         write_formula(p, at, indent);
@@ -119,7 +119,7 @@ static void write_valued(page *p, size_t at) {
 
 static void write_case(page *p, size_t at) {
     const size_t indent = indent_of(frame_entry_at(p->w, at));
-    frame_text_clear(p->piece);
+    frame_scratch_clear(p->piece, p->into);
     frame_entry_line(p->w, at, 0, p->piece);
     const size_t length = frame_text_length(p->piece);
     frame_text_add(p->piece, ": ");
@@ -138,8 +138,8 @@ static void write_entry(page *p, size_t at) {
         p->symbols = widest_symbol(p, at + 1);
         return;
     }
-    frame_text_clear(p->left);
-    frame_text_clear(p->right);
+    frame_scratch_clear(p->left, p->into);
+    frame_scratch_clear(p->right, p->into);
     if (entry->kind == FRAME_STEP_CASE)
         write_case(p, at);
     else

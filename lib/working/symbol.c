@@ -44,8 +44,8 @@ static const struct {
     {"theta", "θ"}, {"iota", "ι"},  {"kappa", "κ"}, {"lambda", "λ"}, {"mu", "μ"},      {"nu", "ν"},    {"xi", "ξ"},
     {"pi", "π"},    {"rho", "ρ"},   {"sigma", "σ"}, {"tau", "τ"},    {"phi", "φ"},     {"chi", "χ"},   {"psi", "ψ"},
     {"omega", "ω"}, {"Gamma", "Γ"}, {"Delta", "Δ"}, {"Theta", "Θ"},  {"Lambda", "Λ"},  {"Xi", "Ξ"},    {"Pi", "Π"},
-    {"Sigma", "Σ"}, {"Phi", "Φ"},   {"Psi", "Ψ"},   {"Omega", "Ω"},  {"perp", "⊥"},    {"par", "∥"},   {"prime", "′"},
-    {"phi", "ϕ"},   {"theta", "ϑ"}, {"mu", "µ"},    {"Omega", "Ω"},  {"par", "‖"},     {"Delta", "∆"}, {"prime", "’"},
+    {"Sigma", "Σ"}, {"Phi", "Φ"},   {"Psi", "Ψ"},   {"Omega", "Ω"},  {"perp", "⊥"},    {"par", "∥"},   {"'", "′"},
+    {"phi", "ϕ"},   {"theta", "ϑ"}, {"mu", "µ"},    {"Omega", "Ω"},  {"par", "‖"},     {"Delta", "∆"}, {"'", "’"},
 };
 enum { SIGNS = sizeof signs / sizeof *signs };
 
@@ -144,7 +144,6 @@ static char next_typed(typed_reader *r) {
         const size_t length = strlen(signs[i].letter);
         if (strncmp(r->at, signs[i].letter, length) != 0) continue;
         r->at += length;
-        if (strcmp(signs[i].name, "prime") == 0) return '\'';
         r->word = signs[i].name + 1;
         return *signs[i].name;
     }
