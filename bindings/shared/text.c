@@ -1,0 +1,147 @@
+/* Results and help as text. */
+#include <string.h>
+
+#include "bound.h"
+#include "text/writer.h"
+
+/* One figure in a line of a list: short, with its name. */
+static void write_figure(const bound_result *item, const frame_answer *answer, size_t field, frame_text *into) {
+    const frame_field *facts = &item->of->facts->fields[field];
+    const bound_given given = bound_read(item->of, field, item->out);
+    if (given.worth == BOUND_WORTH_NOTHING || given.worth == BOUND_WORTH_LIST || (given.worth == BOUND_WORTH_BITS && !given.bits))
+        return;
+    frame_text_addf(into, "  %s ", facts->name);
+    if (given.worth == BOUND_WORTH_NUMBER)
+        frame_text_add_number(into, given.number, 7);
+    else if (given.worth == BOUND_WORTH_TEXT)
+        frame_text_add(into, given.text);
+    else if (given.worth == BOUND_WORTH_INTEGER)
+        frame_text_addf(into, "%d", (int)given.integer);
+    else if (given.worth == BOUND_WORTH_BOOL)
+        frame_text_add(into, given.integer ? "yes" : "no");
+    else if (given.worth == BOUND_WORTH_RANGE)
+        frame_text_addf(into, "%zu", bound_range(item, answer, field).count);
+    else {
+        int bit = 0, some = 0;
+        char sentence[512];
+        for (const char *name; bound_bit(item, field, &bit, &name, sentence, sizeof sentence); some = 1)
+            frame_text_addf(into, "%s%s", some ? ", " : "", name);
+    }
+}
+
+static void write_items(const bound_result *result, int list, frame_text *into) {
+    const frame_answer *answer = result->answer;
+    const bound_struct *of = result->calculation->lists[list];
+    for (size_t i = 0; i < answer->lists[list].count; i++) {
+        const bound_result item = {.of = of, .calculation = result->calculation,
+                                   .out = (char *)answer->lists[list].items + i * of->facts->size};
+        frame_text_addf(into, "  %4zu", i + 1);
+        for (size_t f = 0; f < of->facts->field_count; f++) write_figure(&item, answer, f, into);
+        frame_text_add(into, "\n");
+    }
+}
+
+static void write_numbers(const bound_result *result, int list, frame_text *into) {
+    const frame_array *array = &result->answer->lists[list];
+    for (size_t i = 0; i < array->count; i++) {
+        frame_text_add(into, i % 8 ? "  " : i ? "\n    " : "    ");
+        frame_text_add_number(into, ((const double *)array->items)[i], 10);
+    }
+    if (array->count) frame_text_add(into, "\n");
+}
+
+frame_status bound_result_text(const bound_result *result, frame_text *into) {
+    const frame_status status = frame_result_text(result->out, into);
+    if (status) return status;
+    for (size_t list = 0; result->answer && list < result->calculation->calculation->list_count; list++) {
+        frame_text_addf(into, "%s (%zu)\n", result->calculation->calculation->lists[list].plural,
+                        result->answer->lists[list].count);
+        if (result->calculation->lists[list])
+            write_items(result, (int)list, into);
+        else
+            write_numbers(result, (int)list, into);
+    }
+    return frame_text_state(into);
+}
+
+/* -- help ------------------------------------------------------------------------------------------------------------ */
+
+/* A sentence of a header without C's spelling: FRAME_OUT_OF_RANGE reads "out of range", frame_beam_check beam_check. */
+static void add_plain(frame_text *into, const char *text) {
+    while (*text) {
+        const int status = !strncmp(text, "FRAME_", 6), name = !strncmp(text, "frame_", 6);
+        if (!status && !name) {
+            frame_text_add_bytes(into, text++, 1);
+            continue;
+        }
+        text += 6;
+        if (status) frame_text_add(into, "\"");
+        for (; (*text >= 'A' && *text <= 'Z') || *text == '_' || (name && ((*text >= 'a' && *text <= 'z') || (*text >= '0' && *text <= '9')));
+             text++) {
+            const char c = status ? (*text == '_' ? ' ' : (char)(*text + ('a' - 'A'))) : *text;
+            frame_text_add_bytes(into, &c, 1);
+        }
+        if (status) frame_text_add(into, "\"");
+    }
+}
+
+static void help_field(const frame_field *field, frame_text *into) {
+    frame_text_addf(into, "  %s", field->name);
+    frame_text_pad(into, 26);
+    if (field->need == FRAME_FIELD_REQUIRED) frame_text_add(into, "required. ");
+    if (field->need == FRAME_FIELD_OPTIONAL) frame_text_add(into, "optional. ");
+    if (field->need == FRAME_FIELD_DEFAULT) frame_text_addf(into, "else %s. ", field->fallback_text);
+    add_plain(into, field->meaning);
+    if (*field->valid && field->need != FRAME_FIELD_RESULT) frame_text_addf(into, " [%s]", field->valid);
+    if (*field->unit && field->need == FRAME_FIELD_RESULT) frame_text_addf(into, " [%s]", field->unit);
+    frame_text_add(into, "\n");
+    for (size_t i = 0; field->element && field->need != FRAME_FIELD_RESULT && i < field->element->field_count; i++) {
+        frame_text_add(into, "    .");
+        help_field(&field->element->fields[i], into);
+    }
+}
+
+static void help_struct(const frame_struct *facts, const char *title, frame_text *into) {
+    frame_text_addf(into, "%s\n", title);
+    for (size_t i = 0; i < facts->field_count; i++) help_field(&facts->fields[i], into);
+}
+
+static frame_status help_words(const char *words, frame_text *into) {
+    for (size_t i = 0; i < frame_word_count(words); i++) {
+        const int32_t value = frame_word_at(words, i);
+        frame_text_addf(into, "  %s", frame_word_text(words, value));
+        frame_text_pad(into, 26);
+        frame_text_addf(into, "%s\n", frame_word_meaning(words, value));
+    }
+    return frame_text_state(into);
+}
+
+frame_status bound_help(const char *name, frame_text *into) {
+    const bound_calculation *bound = bound_calculation_find(name);
+    const frame_struct *facts = frame_struct_find(name);
+    if (!bound && facts) {
+        add_plain(into, facts->meaning);
+        frame_text_add(into, "\n");
+        help_struct(facts, "", into);
+        return frame_text_state(into);
+    }
+    if (!bound && frame_word_count(name)) return help_words(name, into);
+    if (!bound) {
+        frame_nearest nearest = {name, NULL, 0};
+        for (int i = 0; i < bound_calculation_count; i++) frame_nearest_try(&nearest, bound_calculations[i]->calculation->name);
+        return frame_fail(FRAME_UNKNOWN_NAME, "name", name, nearest.best ? nearest.best : "a calculation or a list of words",
+                          "name: no help on \"%s\"%s%s", name, nearest.best ? "; the nearest is " : "", nearest.best ? nearest.best : "");
+    }
+    const frame_calculation *calculation = bound->calculation;
+    frame_text_addf(into, "%s\n\n", name);
+    add_plain(into, calculation->meaning);
+    frame_text_add(into, "\n\n");
+    help_struct(calculation->in, "given", into);
+    help_struct(calculation->out, "gives", into);
+    for (size_t i = 0; i < calculation->list_count; i++)
+        if (calculation->lists[i].facts)
+            help_struct(calculation->lists[i].facts, calculation->lists[i].plural, into);
+        else
+            frame_text_addf(into, "%s\n  a list of numbers\n", calculation->lists[i].plural);
+    return frame_text_state(into);
+}

@@ -1,0 +1,79 @@
+-- The Lua module as a hobbyist meets it: nothing global, results that read and print, errors that name the field.
+local before = {}
+for name in pairs(_G) do before[name] = true end
+local frame = require "frame"
+for name in pairs(_G) do assert(before[name], "the module set the global " .. name) end
+for name in pairs(frame) do assert(not name:find "^swig" and not name:find "^frame_", name) end
+
+local function refused(status, field, call, ...)
+  local good, failure = pcall(call, ...)
+  assert(not good, "was not refused")
+  assert(type(failure) == "table" and failure.status == status, tostring(failure))
+  assert(failure.field == field, ("field %s, not %s: %s"):format(failure.field, field, failure))
+  assert(tostring(failure) == failure.text and failure.text:find(field, 1, true), failure.text)
+  return failure
+end
+
+-- a result
+local working = frame.working()
+local two = frame.section { size = "2x10", plies = 2, working = working }
+assert(two.area_in2 == 27.75 and two.known == "read")
+assert(two == frame.section { size = "2 x 10", plies = 2.0 } and two ~= frame.section { size = "2x10" })
+assert(tostring(two):find "27.75" and tostring(working):find "27.75")
+local seen = {}
+for name, value in pairs(two) do seen[name] = value end
+assert(seen.area_in2 == 27.75 and two:to_table().area_in2 == 27.75)
+assert(two.assumed[1]:find "^turned" and two.assumed_names[1] == "turned")
+assert(frame.section { size = "2x6", plies = 2, turned = "flat" }:has_caution "flat_plies" and not two:has_caution "flat_plies")
+assert(frame.section { "2x10", 2 } == two, "fields in order")
+assert(frame.section { width_in = "1-1/2", depth_in = '9 1/4"' }.area_in2 == 1.5 * 9.25)
+
+-- what is refused
+refused("unknown field", "sise", frame.section, { sise = "2x10" })
+assert(refused("unknown field", "widht_in", frame.section, { widht_in = 1 }).valid == "width_in")
+refused("unknown name", "size", frame.section, { size = "2x11" })
+refused("wrong type", "size", frame.section, { size = 10 })
+refused("wrong type", "plies", frame.section, { size = "2x10", plies = "2" })
+refused("wrong type", "plies", frame.section, { size = "2x10", plies = 1.5 })
+refused("wrong type", "green", frame.section, { size = "2x10", green = 1 })
+refused("out of range", "plies", frame.section, { size = "2x10", plies = 0 })
+refused("not a number", "width_in", frame.section, { width_in = 0 / 0, depth_in = 3 })
+refused("not a number", "width_in", frame.section, { width_in = math.huge, depth_in = 3 })
+refused("out of range", "width_in", frame.section, { width_in = -1e300, depth_in = 3 })
+refused("unreadable", "width_in", frame.section, { width_in = "wide", depth_in = 3 })
+refused("wrong type", "section", frame.section, "2x10")
+refused("wrong type", "working", frame.section, { size = "2x10", working = two })
+refused("unknown field", "areain2", function() return two.areain2 end)
+refused("unknown field", "rendr", function() return working:rendr() end)
+refused("too large", "arguments", frame.section, { size = "2x10" }, {})
+assert(not pcall(function() two.area_in2 = 1 end))
+
+-- plain functions, words, help
+assert(frame.tape_parse "7' 6\"" == 90 and frame.tape_format(94.77) == "7' 10-3/4\"")
+assert(frame.tape_format(94.77, { style = "inches", denominator = 8 }) == '94-3/4"')
+refused("wrong type", "inches", frame.tape_format, {})
+assert(#frame.species() > 3 and #frame.words "turned" == 2)
+assert(frame.help "section":find "section_modulus_in3" and not frame.help "section":find "FRAME_")
+assert(frame.species_find "S-P-F" == "Spruce-Pine-Fir")
+
+-- a student's answers
+local marking = working:mark { S = 42.78125, A = 27 }
+assert(marking.lines[1].symbol == "A" and marking.lines[1].verdict == "differs" and #marking.lines == 2)
+
+-- columns
+refused("unknown name", "size[3]", frame.batch, "section", { size = { "2x4", "2x6", "9x9" } })
+local all = frame.batch("section", { size = { "2x4", "2x6" }, plies = { 1, 2, 9 }, outer = true })
+assert(#all == 6 and all.area_in2[2] == 10.5 and all.status[3] == "out of range" and all.area_in2[3] == false)
+assert(all.assumed[1][1]:find "^turned")
+
+-- memory: what was made is given back
+collectgarbage()
+collectgarbage()
+local blocks = frame._live_blocks()
+for _ = 1, 200 do
+  frame.section { size = "2x10", working = frame.working() }
+  pcall(frame.section, { size = "2x10", plies = 0 })
+end
+collectgarbage()
+collectgarbage()
+assert(frame._live_blocks() == blocks, "blocks left: " .. frame._live_blocks() - blocks)
