@@ -100,12 +100,12 @@ static double crossings_cost(const drawing_layout *layout, const candidate *one,
 /* What the text would stand on. */
 static double lines_cost(const drawing_layout *layout, const candidate *one) {
     const drawing_sheet *sheet = layout->sheet;
-    const plane_box box = plane_grown(one->box, 1);
+    const plane_box box = plane_grown(one->box, AIR);
     size_t hits[SHEET_ROLES];
     sheet_strokes_hit(sheet, layout->view, SHEET_ALL_ROLES, &box, hits);
     return 900 * fmin(3, (double)(hits[SHEET_HEAVY] + hits[SHEET_TICK])) +
            1200 * fmin(3, (double)(hits[SHEET_MEASURE] + hits[SHEET_LEADER])) +
-           40 * fmin(3, (double)hits[SHEET_LIGHT]) + (hits[SHEET_HATCH] ? 30 : 0);
+           400 * fmin(2, (double)hits[SHEET_LIGHT]) + (hits[SHEET_HATCH] ? 30 : 0);
 }
 
 /* Nonzero when the place is free of lettering and on the paper; its cost is then known. cheapest: no need to look

@@ -77,10 +77,11 @@ static int angle_fits(const drawing_layout *layout, const drawing_item *item, pl
                       double share, plane_box *box) {
     const plane_vec out = plane_direction(item->from_deg + (item->to_deg - item->from_deg) * share);
     *box = sheet_box(&layout->block, vertex, plane_at(1, 0));
-    box->centre = plane_add(vertex, plane_times(out, radius + 2 + plane_reach(box, out)));
+    box->centre = plane_add(vertex, plane_times(out, radius + 3 + plane_reach(box, out)));
     if (box->centre.x - box->half_length < layout->left || box->centre.x + box->half_length > layout->right) return 0;
     if (sheet_covers_text(layout->sheet, layout->view, box, 1)) return 0;
-    return !sheet_strokes_hit(layout->sheet, layout->view, LINES, box, NULL);
+    const plane_box around = plane_grown(*box, 2);
+    return !sheet_strokes_hit(layout->sheet, layout->view, LINES, &around, NULL);
 }
 
 /* The text stands past the arc, in the middle of the angle if it can; the arc grows until it is free there. Failing
