@@ -5,7 +5,6 @@
 
 #include "base/error.h"
 #include "text/writer.h"
-#include "working/lines.h"
 #include "working/marking.h"
 #include "working/symbol.h"
 #include "working_facts.h"
@@ -54,50 +53,6 @@ static void place_answers(marker *m) {
         answer_at(m, i, &answer);
         const size_t entry = entry_for(m, &answer);
         if (entry != FRAME_NO_ROOT) m->student.answered[entry] = i;
-    }
-}
-
-static int value_of(void *context, const frame_node *name, double *value) {
-    const marker *m = ((const marker *const *)context)[0];
-    const size_t at = *((const size_t *const *)context)[1];
-    const size_t found = frame_entry_find_name(m->student.w, at, name->name, name->length);
-    if (found == at) return 0;
-    *value = m->student.values[found];
-    return 1;
-}
-
-/* What a formula comes to for the student; its root, the earliest among those of its symbols. */
-static frame_status follow_formula(marker *m, size_t at) {
-    frame_expression formula;
-    const frame_status status = frame_entry_read(frame_entry_at(m->student.w, at), &formula);
-    if (status) return status == FRAME_NO_MEMORY ? status : FRAME_OK;
-    size_t *root = &m->student.roots[at];
-    for (size_t i = 0; i < formula.count; i++) {
-        const frame_node *node = &formula.nodes[i];
-        if (node->operation != FRAME_OP_NAME) continue;
-        const size_t found = frame_entry_find_name(m->student.w, at, node->name, node->length);
-        if (found != at && m->student.roots[found] < *root) *root = m->student.roots[found];
-    }
-    const void *context[] = {m, &at};
-    double value;
-    if (*root != FRAME_NO_ROOT && !frame_node_value(formula.root, value_of, context, &value, NULL) && isfinite(value))
-        m->student.values[at] = value;
-    frame_expression_give(&formula);
-    return FRAME_OK;
-}
-
-/* A value handed on from one calculation to another is recorded anew, without a formula: it is known by its digits. */
-static void follow_handed_on(marker *m, size_t at) {
-    const frame_entry *entry = frame_entry_at(m->student.w, at);
-    if (entry->value == floor(entry->value)) return;
-    for (size_t i = at; i-- > 0;) {
-        const frame_entry *earlier = frame_entry_at(m->student.w, i);
-        if (!frame_entry_has_value(earlier) || earlier->value != entry->value ||
-            strcmp(earlier->unit, entry->unit) != 0)
-            continue;
-        m->student.values[at] = m->student.values[i];
-        m->student.roots[at] = m->student.roots[i];
-        return;
     }
 }
 
@@ -177,10 +132,7 @@ static frame_status mark_entries(marker *m) {
         m->student.values[i] = m->recorded[i] = entry->value;
         m->student.roots[i] = FRAME_NO_ROOT;
         if (!frame_entry_has_value(entry)) continue;
-        if (entry->kind == FRAME_STEP_COMPUTED)
-            status = follow_formula(m, i);
-        else
-            follow_handed_on(m, i);
+        status = frame_student_follow(&m->student, i);
         if (!status && m->student.answered[i] != FRAME_NO_ROOT) status = mark_entry(m, i);
     }
     return status;

@@ -30,6 +30,10 @@ typedef struct frame_cause {
     double error; /* how far from the answer, relative */
 } frame_cause;
 
+/* Works out an entry from the student's values of those before it, where one of them goes back to a wrong answer. Its
+ * value must be the recorded one before. */
+frame_status frame_student_follow(frame_student *student, size_t at);
+
 /* Searches for what would explain an answer to an entry. expected: what the student's earlier answers lead to. */
 frame_status frame_student_explain(const frame_student *student, size_t at, double given, double expected,
                                    frame_cause *cause);

@@ -1,6 +1,7 @@
 /* A working as a whole, in each of the four formats: columns, wrapping, escaping, nothing said twice. */
 #include <check.h>
 #include <math.h>
+#include <pthread.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -291,6 +292,31 @@ START_TEST(a_shorter_item_is_filled_as_far_as_it_goes) {
 }
 END_TEST
 
+static void *read_all(void *shared) {
+    const frame_working *read = shared;
+    frame_working_step step;
+    for (size_t i = 0; i < frame_working_step_count(read); i++)
+        if (frame_working_step_at(read, i, &step) || (i == 5 && strcmp(step.formula, "0.822·E_min/(l_e/d)²") != 0))
+            return shared;
+    return NULL;
+}
+
+/* The display texts are made by whoever asks first. */
+START_TEST(threads_may_read_one_working_at_once) {
+    for (int round = 0; round < 200; round++) {
+        pthread_t threads[3];
+        frame_working_clear(w);
+        record_column();
+        for (int i = 0; i < 3; i++) ck_assert_int_eq(pthread_create(&threads[i], NULL, read_all, w), 0);
+        for (int i = 0; i < 3; i++) {
+            void *trouble;
+            ck_assert_int_eq(pthread_join(threads[i], &trouble), 0);
+            ck_assert_ptr_null(trouble);
+        }
+    }
+}
+END_TEST
+
 START_TEST(an_empty_working_says_so) {
     ck_assert_str_eq(rendered(FRAME_RENDER_TEXT), "Nothing is recorded.\n");
     ck_assert_str_eq(rendered(FRAME_RENDER_MARKDOWN), "Nothing is recorded.\n");
@@ -329,6 +355,7 @@ int main(void) {
     tcase_add_test(tests, json_is_json);
     tcase_add_test(tests, steps_are_read_one_by_one);
     tcase_add_test(tests, a_shorter_item_is_filled_as_far_as_it_goes);
+    tcase_add_test(tests, threads_may_read_one_working_at_once);
     tcase_add_test(tests, an_empty_working_says_so);
     tcase_add_test(tests, a_rendering_is_appended_and_bad_calls_change_nothing);
     suite_add_tcase(suite, tests);
