@@ -11,8 +11,10 @@
 #include <frame/working.h>
 #include <frame/drawing.h>
 #include <frame/material.h>
+#include <frame/load.h>
 #include <frame/marks.h>
 #include <frame/timber.h>
+#include <frame/strength.h>
 #include <frame/joint.h>
 #include <frame/roof.h>
 #include <frame/takeoff.h>

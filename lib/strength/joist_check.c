@@ -1,0 +1,110 @@
+/* A joist or rafter on a simple span: NDS 2018, allowable stress design. */
+#include "strength/joist.h"
+#include "strength_facts.h"
+#include "working/calculation.h"
+
+#include "working/plain_math.h"
+
+/* Fills in the defaults that go by the use. */
+FRAME_ALWAYS_INLINE frame_joist_check_in settle(const frame_joist_check_in *given) {
+    const frame_joist_uses_row *row = frame_joist_use_row(given->use);
+    frame_joist_check_in in = *given;
+    in.service = frame_or_int(in.service, row->wet != 0 ? FRAME_SERVICE_WET : FRAME_SERVICE_DRY);
+    in.incised = frame_or_int(in.incised, row->incised != 0 ? FRAME_INCISED_BY_SPECIES : 0);
+    in.dead_psf = frame_or(in.dead_psf, row->dead_psf);
+    in.deflection_limit = frame_or(in.deflection_limit, row->live_limit);
+    in.total_deflection_limit = frame_or(in.total_deflection_limit, row->total_limit);
+    in.creep_factor = frame_creep_factor(in.creep_factor, in.service);
+    in.live_psf = frame_or(in.live_psf, 0);
+    in.snow_psf = frame_or(in.snow_psf, 0);
+    return in;
+}
+
+FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_check_in *given) {
+    if (given->live_psf == FRAME_NOT_GIVEN && given->snow_psf == FRAME_NOT_GIVEN)
+        return frame_no_load("live_psf", "a live load or snow, 0 if there is none");
+    if (given->slope != FRAME_NOT_GIVEN && given->use != FRAME_USE_RAFTER) return frame_slope_refused(given->slope);
+    if (given->bearing_in * 2 > given->span_in) return frame_bearing_too_long(given->bearing_in, given->span_in);
+    if (given->unbraced_length_in != FRAME_NOT_GIVEN && given->compression_edge == FRAME_EDGE_HELD)
+        return frame_edge_conflict(given->unbraced_length_in);
+    if (given->compression_edge == FRAME_EDGE_FREE && given->fb_psi != FRAME_NOT_GIVEN &&
+        given->e_min_psi == FRAME_NOT_GIVEN)
+        return frame_no_e_min();
+    return FRAME_OK;
+}
+
+FRAME_ALWAYS_INLINE void give(const frame_bending *r, const frame_bending_ask *ask, const frame_member *m,
+                              frame_joist_check_out *out) {
+    out->passes = frame_bending_passes(r);
+    out->governs = r->governs;
+    out->combination = r->combination + 1;
+    out->ratio = r->ratio;
+    out->bending_ratio = r->bending_ratio;
+    out->shear_ratio = r->shear_ratio;
+    out->bearing_ratio = r->bearing_ratio;
+    out->deflection_ratio = r->deflection_ratio;
+    out->deflection_live_ratio = r->live_ratio;
+    out->deflection_total_ratio = r->total_ratio;
+    out->moment_lb_in = r->moment;
+    out->shear_lb = r->shear;
+    out->reaction_lb = r->reaction;
+    out->fb_actual_psi = r->fb;
+    out->fb_adjusted_psi = r->fb_adjusted;
+    out->fv_actual_psi = r->fv;
+    out->fv_adjusted_psi = r->fv_adjusted;
+    out->fc_perp_actual_psi = r->fc_perp;
+    out->fc_perp_adjusted_psi = r->fc_perp_adjusted;
+    out->e_adjusted_psi = r->e_adjusted;
+    out->deflection_live_in = r->deflection_live;
+    out->deflection_total_in = r->deflection_total;
+    out->bearing_needed_in = r->bearing_needed;
+    out->load_duration_factor = r->load_duration;
+    out->wet_service_factor = m->wet->fb;
+    out->temperature_factor = m->temperature_stress;
+    out->beam_stability_factor = r->stability;
+    out->size_factor = m->size_factor;
+    out->incising_factor = m->incised->fb;
+    out->repetitive_member_factor = ask->repetitive;
+    out->slenderness_ratio = r->slenderness;
+}
+
+FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_member *m, frame_joist_check_out *out) {
+    out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
+    out->cautions = frame_joist_cautions(m, in->use, in->snow_psf);
+    out->not_checked = frame_joist_not_checked(in->use, in->snow_psf, in->slope);
+    if (!(in->total_deflection_limit > 0)) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
+}
+
+/* The body for both: with record NULL, known when it is compiled, nothing of the recording is left. */
+FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *given, frame_joist_check_out *out,
+                                       frame_working *record) {
+    frame_member member;
+    frame_bending_ask ask = {0};
+    frame_bending result;
+    frame_loads loads;
+    frame_status status = check_given(given);
+    if (status) return status;
+    const frame_joist_check_in in = settle(given);
+    const frame_member_ask wanted = FRAME_MEMBER_ASK(&in, FRAME_TURNED_ON_EDGE);
+    if ((status = frame_member_find(&wanted, &member))) return status;
+    if ((status = frame_member_load_sharing(&member, in.repetitive, in.spacing_in, &ask.repetitive))) return status;
+    FRAME_HEADING(record, "Span and loads");
+    FRAME_GIVEN(record, L, in.span_in, "in", "span on plan");
+    ask.span = L;
+    ask.slope_cosine = frame_joist_cosine(in.slope, record);
+    ask.unbraced = in.compression_edge == FRAME_EDGE_FREE ? frame_or(in.unbraced_length_in, in.span_in) : 0;
+    ask.bearing = in.bearing_in;
+    ask.live_limit = in.deflection_limit;
+    ask.total_limit = in.total_deflection_limit;
+    ask.creep = in.creep_factor;
+    frame_joist_loads(in.use, in.spacing_in, in.dead_psf, in.live_psf, in.snow_psf, ask.slope_cosine, &loads, record);
+    if ((status = frame_bending_check(&member, &ask, &loads, &result, record))) return status;
+    give(&result, &ask, &member, out);
+    remark(&in, &member, out);
+    return FRAME_OK;
+}
+
+static frame_status compute(const frame_joist_check_in *in, frame_joist_check_out *out, frame_working *record) {
+    return record ? check(in, out, record) : check(in, out, NULL);
+}
+FRAME_IMPLEMENT(joist_check, compute);

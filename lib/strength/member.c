@@ -1,0 +1,149 @@
+/* Putting a member together: its section, its design values, its factors. */
+#include "strength/member.h"
+
+#include "base/error.h"
+#include "base/facts.h"
+#include "table_temperature_factors.h"
+
+static const frame_stress_factors dry = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "dry in use, NDS 2018 4.3.3"};
+static const frame_stress_factors not_incised = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "not incised, NDS 2018 4.3.8"};
+static const frame_stress_factors on_edge = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "on edge, NDS 2018 4.3.7"};
+static const frame_stress_factors given = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_USER, "part of the values given"};
+
+static frame_status lacks(const char *field, const char *valid) {
+    return frame_fail(FRAME_REQUIRED, field, "", valid, "%s: not given; valid is %s", field, valid);
+}
+
+static frame_status contradicts(const char *field, const char *other) {
+    return frame_fail(FRAME_CONFLICT, field, "", "one of the two",
+                      "%s: given together with %s; valid is one of the two", field, other);
+}
+
+static int is_given(double value) {
+    return value != FRAME_NOT_GIVEN;
+}
+static int has(int32_t value) {
+    return value != FRAME_NOT_GIVEN_INT;
+}
+
+static frame_status find_section(const frame_member_ask *ask, double *thickness, double *width, frame_known *known) {
+    if (!has(ask->size)) {
+        if (!is_given(ask->width_in)) return lacks("size", "a nominal size, or width_in and depth_in");
+        if (!is_given(ask->depth_in)) return lacks("depth_in", "the true depth, with width_in");
+        *thickness = ask->width_in;
+        *width = ask->depth_in;
+        *known = FRAME_KNOWN_USER;
+        return FRAME_OK;
+    }
+    if (is_given(ask->width_in)) return contradicts("width_in", "size");
+    if (is_given(ask->depth_in)) return contradicts("depth_in", "size");
+    *known = frame_size_known(ask->size);
+    return frame_size_dressed(ask->size, 0, thickness, width);
+}
+
+static frame_status user_values(const frame_member_ask *ask, frame_member *m) {
+    if (has(ask->species)) return contradicts("fb_psi", "species");
+    if (has(ask->grade)) return contradicts("fb_psi", "grade");
+    if (!is_given(ask->fv_psi)) return lacks("fv_psi", "F_v, with fb_psi");
+    if (!is_given(ask->fc_perp_psi)) return lacks("fc_perp_psi", "F_c-perp, with fb_psi");
+    if (!is_given(ask->e_psi)) return lacks("e_psi", "E, with fb_psi");
+    m->lumber = (frame_lumber){.fb_psi = ask->fb_psi,
+                               .fv_psi = ask->fv_psi,
+                               .fc_perp_psi = ask->fc_perp_psi,
+                               .e_psi = ask->e_psi,
+                               .e_min_psi = ask->e_min_psi,
+                               .size_factor_fb = 1,
+                               .known = FRAME_KNOWN_USER,
+                               .source = "given",
+                               .size_source = "part of the values given"};
+    m->user = 1;
+    m->size_factor = 1;
+    m->wet = m->incised = m->flat_use = &given;
+    return FRAME_OK;
+}
+
+static frame_status table_values(const frame_member_ask *ask, frame_member *m) {
+    if (is_given(ask->fv_psi) || is_given(ask->fc_perp_psi) || is_given(ask->e_psi) || is_given(ask->e_min_psi))
+        return lacks("fb_psi", "F_b, with the other design values; or none of them and a species and grade");
+    if (!has(ask->species)) return lacks("species", "a species and grade, or design values from fb_psi on");
+    if (!has(ask->grade)) return lacks("grade", "a grade, with the species");
+    if (!has(ask->size)) return lacks("size", "a nominal size, with the species");
+    m->user = 0;
+    return frame_lumber_find(ask->species, ask->grade, ask->size, &m->lumber);
+}
+
+static void worst(frame_member *m, frame_known known) {
+    if (known > m->known) m->known = known;
+}
+
+/* Southern Pine (table 4B) takes treatment without incisions: common practice, and what the deck tables of R507.6 go
+ * by. */
+static int is_incised(int32_t incised, const frame_lumber *lumber) {
+    return incised == FRAME_INCISED_BY_SPECIES ? lumber->table[1] != 'B' : incised;
+}
+
+/* C_F of timbers is for the load on the narrow face; C_fu stands in its place on the wide one. */
+static void table_factors(const frame_member_ask *ask, frame_member *m) {
+    m->wet = &dry;
+    m->incised = &not_incised;
+    m->flat_use = &on_edge;
+    m->size_factor = m->flat && m->lumber.size_class != FRAME_CLASS_DIMENSION ? 1 : m->lumber.size_factor_fb;
+    if (ask->service == FRAME_SERVICE_WET) frame_wet_factors(&m->lumber, &m->wet_room), m->wet = &m->wet_room;
+    if (is_incised(ask->incised, &m->lumber))
+        frame_incising_factors(&m->lumber, &m->incised_room), m->incised = &m->incised_room;
+    if (m->flat) frame_flat_use_factors(&m->lumber, &m->flat_room), m->flat_use = &m->flat_room;
+    worst(m, m->wet->known);
+    worst(m, m->incised->known);
+    worst(m, m->flat_use->known);
+}
+
+static void temperature_factors(const frame_member_ask *ask, frame_member *m) {
+    const frame_temperature_factors_row *row = &frame_temperature_factors_table[ask->temperature - 1];
+    m->temperature_e = row->e;
+    m->temperature_stress = ask->service == FRAME_SERVICE_WET ? row->stress_wet : row->stress_dry;
+    if (ask->temperature != FRAME_TEMPERATURE_100F) worst(m, row->known);
+}
+
+frame_status frame_member_find(const frame_member_ask *ask, frame_member *m) {
+    double thickness, width;
+    frame_status status = is_given(ask->fb_psi) ? user_values(ask, m) : table_values(ask, m);
+    if (!status) status = find_section(ask, &thickness, &width, &m->known);
+    if (status) return status;
+    m->section_source = has(ask->size) ? "PS 20 dressed dry size" : "given";
+    m->plies = ask->plies;
+    m->flat = ask->turned == FRAME_TURNED_FLAT;
+    m->breadth = m->flat ? width : thickness;
+    m->depth = m->flat ? thickness : width;
+    worst(m, m->lumber.known);
+    if (!m->user) table_factors(ask, m);
+    temperature_factors(ask, m);
+    return FRAME_OK;
+}
+
+uint64_t frame_member_cautions(const frame_member *m) {
+    uint64_t cautions = FRAME_BIT(FRAME_BENDING_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_BENDING_CAUTION_LOCAL_LOADS) |
+                        FRAME_BIT(m->user ? FRAME_BENDING_CAUTION_USER_VALUES : FRAME_BENDING_CAUTION_STAMP);
+    if (m->known == FRAME_KNOWN_MEMORY) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
+    if (m->lumber.doubtful) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_DOUBTFUL);
+    if (m->lumber.superseded) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SUPERSEDED);
+    if (m->plies > 1) cautions |= FRAME_BIT(m->flat ? FRAME_BENDING_CAUTION_FLAT : FRAME_BENDING_CAUTION_PLIES);
+    return cautions;
+}
+
+/* NDS 4.3.9: three or more, in contact or at most 24 in apart, joined by what spreads the load; built-up members of two
+ * plies never. On F_b of dimension lumber only. Values of the caller's may hold it already: only where it is claimed.
+ */
+frame_status frame_member_load_sharing(const frame_member *m, frame_bool claimed, double spacing_in, double *factor) {
+    static const frame_lumber dimension = {.size_class = FRAME_CLASS_DIMENSION};
+    const char *valid =
+        "no; or yes for single members at most 24 in apart, or three plies and more on edge (NDS 4.3.9)";
+    const int close = is_given(spacing_in) && spacing_in <= 24;
+    const int single = m->plies == 1 && close && !m->flat, built_up = m->plies >= 3 && !m->flat;
+    *factor = 1;
+    if (claimed == 0 || (!has(claimed) && (m->user || !single))) return FRAME_OK;
+    if (!single && !built_up)
+        return frame_fail(FRAME_REFUSED, "repetitive", "yes", valid,
+                          "repetitive: yes is refused for this member; valid is %s", valid);
+    *factor = frame_repetitive_factor(m->user ? &dimension : &m->lumber, NULL, NULL);
+    return FRAME_OK;
+}

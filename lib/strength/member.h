@@ -1,0 +1,62 @@
+/* A member of sawn lumber made ready for checks: its section, design values and factors, from whatever was given. */
+#ifndef FRAME_LIB_STRENGTH_MEMBER_H
+#define FRAME_LIB_STRENGTH_MEMBER_H
+
+#include <frame/strength.h>
+
+#include "material/lumber.h"
+
+/* Besides yes and no: incised if the species must be for pressure treatment, as all but Southern Pine are taken to be.
+ */
+enum { FRAME_INCISED_BY_SPECIES = 2 };
+
+/* What a calculation was given about its member; not given as usual. */
+typedef struct frame_member_ask {
+    frame_size size;
+    frame_species species;
+    frame_grade grade;
+    int32_t plies;
+    frame_turned turned;
+    frame_service service;
+    frame_bool incised;
+    frame_temperature temperature;
+    double width_in, depth_in;
+    double fb_psi, fv_psi, fc_perp_psi, e_psi, e_min_psi;
+} frame_member_ask;
+
+typedef struct frame_member {
+    double plies, breadth, depth; /* of one ply as it is turned to the load */
+    frame_bool flat;
+    frame_bool user; /* design values of the caller's */
+    frame_lumber lumber;
+    double size_factor;                       /* C_F on F_b */
+    const frame_stress_factors *wet;          /* C_M */
+    const frame_stress_factors *incised;      /* C_i */
+    const frame_stress_factors *flat_use;     /* C_fu */
+    double temperature_stress, temperature_e; /* C_t */
+    const char *section_source;
+    frame_known known;
+    frame_stress_factors wet_room, incised_room, flat_room; /* what the pointers may point to: do not copy a member */
+} frame_member;
+
+/* Puts the member together. FRAME_REQUIRED or FRAME_CONFLICT where too little or too much was given, FRAME_NO_VALUE
+ * where the tables have no such lumber. */
+frame_status frame_member_find(const frame_member_ask *ask, frame_member *member);
+
+/* The ask of an in-struct: their fields have the same names. */
+#define FRAME_MEMBER_ASK(in, turned_how)                                                                      \
+    {                                                                                                         \
+        (in)->size, (in)->species, (in)->grade, (in)->plies, turned_how, (in)->service, (in)->incised,        \
+            (in)->temperature, (in)->width_in, (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, \
+            (in)->e_psi, (in)->e_min_psi                                                                      \
+    }
+
+/* The cautions (frame_bending_caution) that follow from the member alone. */
+uint64_t frame_member_cautions(const frame_member *member);
+
+/* C_r. claimed is not given where the caller leaves it to the rule: joists that stand close share loads. FRAME_REFUSED
+ * for a claim that NDS 4.3.9 does not allow; spacing_in may be not given. */
+frame_status frame_member_load_sharing(const frame_member *member, frame_bool claimed, double spacing_in,
+                                       double *factor);
+
+#endif

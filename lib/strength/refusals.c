@@ -1,0 +1,52 @@
+/* How the checks of members refuse what cannot be, or what would need more than was given. */
+#include "strength/refusals.h"
+
+#include "base/error.h"
+#include "base/number.h"
+
+frame_status frame_too_slender(double slenderness, double unbraced_length_in) {
+    char ratio[32], length[32];
+    const char *valid = "less between braces, or a broader or shallower member: R_B at most 50 (NDS 3.3.3.7)";
+    frame_number_print(slenderness, 4, ratio, sizeof ratio);
+    frame_number_print(unbraced_length_in, 6, length, sizeof length);
+    return frame_fail(FRAME_OUTSIDE_SCOPE, "unbraced_length_in", length, valid,
+                      "unbraced_length_in: %s makes the slenderness R_B %s; valid is %s", length, ratio, valid);
+}
+
+frame_status frame_no_load(const char *field, const char *valid) {
+    return frame_fail(FRAME_REQUIRED, field, "", valid, "%s: not given; valid is %s", field, valid);
+}
+
+frame_status frame_no_weight(void) {
+    return frame_fail(FRAME_IMPOSSIBLE, "dead_psf", "0", "a load above 0",
+                      "dead_psf: 0 with no other load leaves the span without limit; valid is a load above 0");
+}
+
+frame_status frame_slope_refused(double slope) {
+    char text[32];
+    frame_number_print(slope, 6, text, sizeof text);
+    return frame_fail(FRAME_CONFLICT, "slope", text, "no slope, or use \"rafter\"",
+                      "slope: %s is given for what is no rafter; valid is no slope, or use \"rafter\"", text);
+}
+
+frame_status frame_bearing_too_long(double bearing_in, double span_in) {
+    char bearing[32], span[32];
+    frame_number_print(bearing_in, 6, bearing, sizeof bearing);
+    frame_number_print(span_in, 6, span, sizeof span);
+    return frame_fail(FRAME_IMPOSSIBLE, "bearing_in", bearing, "at most half the span",
+                      "bearing_in: %s at each end is longer than a span of %s; valid is at most half the span", bearing,
+                      span);
+}
+
+frame_status frame_no_e_min(void) {
+    const char *valid = "E_min, for a free compression edge";
+    return frame_fail(FRAME_REQUIRED, "e_min_psi", "", valid, "e_min_psi: not given; valid is %s", valid);
+}
+
+frame_status frame_edge_conflict(double unbraced_length_in) {
+    char length[32];
+    const char *valid = "compression_edge \"free\", or no unbraced length";
+    frame_number_print(unbraced_length_in, 6, length, sizeof length);
+    return frame_fail(FRAME_CONFLICT, "unbraced_length_in", length, valid,
+                      "unbraced_length_in: %s is given for an edge held along its length; valid is %s", length, valid);
+}
