@@ -184,6 +184,74 @@ typedef struct frame_dowel_lateral_out {
  * does not reach deep enough to count at all (NDS 12.1.4 to 12.1.6). */
 FRAME_CALCULATION(dowel_lateral);
 
+/** Cautions that go with a fastener's withdrawal value. */
+typedef int32_t frame_dowel_withdrawal_caution;
+enum frame_dowel_withdrawal_caution_values {
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_REACH = 0,    /**< "reach". Only the layers given were counted: foam, sheathing and gaps that were not listed shorten the penetration. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_NAILS = 1,    /**< "nails". Nails loaded along their length loosen as the wood moves; choose screws where the load is lasting. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_DRYING = 2,   /**< "drying". Moisture that changes after the joint is made takes three quarters of a nail's hold (C_M 0.25). */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_POINT_OUT = 3, /**< "point_out". The point comes through the far side. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_TOE_NAIL = 4, /**< "toe_nail". Driven at about 30 degrees to the member and started a third of its length from the end (NDS 12.1.6), without splitting it. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_THREAD = 5,   /**< "thread". The length of thread was taken as usual for the kind; measure the screw in hand. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_MEMORY = 6    /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+};
+/** What a fastener's withdrawal value leaves unchecked. */
+typedef int32_t frame_dowel_withdrawal_not_checked;
+enum frame_dowel_withdrawal_not_checked_values {
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_HEAD = 0,      /**< "head". The head pulled through the side member. */
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_TENSION = 1,   /**< "tension". The fastener's own tensile strength (NDS 11.2.3). */
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_SPACING = 2,   /**< "spacing". End and edge distances and spacing. */
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_SPLITTING = 3, /**< "splitting". Lead holes and splitting. */
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_LATERAL = 4,   /**< "lateral". Load across the fastener at the same time (NDS 12.4). */
+    FRAME_DOWEL_WITHDRAWAL_UNCHECKED_CORROSION = 5  /**< "corrosion". Coating or alloy for treated lumber and weather. */
+};
+
+/** One fastener pulled along its length. Give size, or diameter_in; species or specific gravity of the member that holds it. */
+typedef struct frame_dowel_withdrawal_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;   /**< required. Kind of fastener. */
+    frame_species species;   /**< optional. Species of the member that holds the point. */
+    frame_service service;   /**< dry. Moisture of the lumber in use. */
+    frame_service made;      /**< dry. Moisture of the lumber when the joint is made. */
+    frame_bool end_grain;    /**< no. The fastener is driven into end grain. */
+    frame_bool toe_nail;     /**< no. The nail is toe-nailed. */
+    const char *size;        /**< optional. Size by its usual name: "16d" for nails, "No.10" for wood screws, "1/2" for lag screws. */
+    double diameter_in;      /**< optional : >0..1.25. Nominal diameter, instead of size. */
+    double specific_gravity; /**< optional : 0.2..1.2. Specific gravity of that member, instead of its species. */
+    double length_in;        /**< "the length of the size (nails)" : >0..48. Length under the head. */
+    double thread_in;        /**< "by kind and length" : >0..48. Length of the thread or rings, tip included. */
+    double tip_in;           /**< "of the size (lag screws)" : 0..4. Length of a lag screw's tapered tip. */
+    double side_thickness_in; /**< 0 : 0..24. Thickness of all that lies before the member that holds the point. */
+    double main_thickness_in; /**< optional : >0..48. Thickness of that member. */
+    double penetration_in;   /**< "from the length" : >0..48. Length that holds: of a nail its depth with the tip, of a wood screw the thread in the member, of a lag screw that thread without the tip. */
+    double load_duration_factor; /**< 1 : 0.9..1.6. Load duration factor C_D. */
+    double temperature_f;    /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
+} frame_dowel_withdrawal_in;
+
+/** The withdrawal design value of one fastener. */
+typedef struct frame_dowel_withdrawal_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : dowel_withdrawal_caution. Cautions. */
+    uint64_t not_checked; /**< bits : dowel_withdrawal_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    int32_t spare;
+    double w_lb_per_in;    /**< Reference value W for each inch that holds, before adjustment. */
+    double penetration_in; /**< Length that holds (see the field of the same name). */
+    double w_lb;           /**< W times that length. */
+    double adjusted_lb;    /**< W', times the adjustment factors: what one fastener holds. */
+    double point_out_in;   /**< How far the point stands out, 0 where it does not or is not known. */
+    double duration_factor;    /**< C_D. */
+    double wet_factor;         /**< C_M. */
+    double temperature_factor; /**< C_t. */
+    double end_grain_factor;   /**< C_eg. */
+    double toe_nail_factor;    /**< C_tn. */
+} frame_dowel_withdrawal_out;
+
+/** Finds what one nail, wood screw or lag screw holds against being pulled out (NDS 2018 12.2). FRAME_OUTSIDE_SCOPE for nails and
+ * wood screws in end grain, which hold nothing, and for bolts. */
+FRAME_CALCULATION(dowel_withdrawal);
+
 /** What to do with fasteners that are not alike. */
 typedef int32_t frame_unlike_fasteners;
 enum frame_unlike_fasteners_values {

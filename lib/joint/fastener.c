@@ -48,7 +48,7 @@ static void plain_size(const char *text, char *plain) {
 }
 
 static void take_row(const frame_fastener_row *row, frame_fastener *fastener) {
-    *fastener = (frame_fastener){row->diameter_in, row->root_in, row->length_in, row->tip_in, row->known, row->source};
+    *fastener = (frame_fastener){row->diameter_in, row->root_in, row->length_in, row->tip_in, row->thread_in, row->known, row->source};
 }
 
 static frame_status unknown_size(frame_dowel_kind kind, const char *size) {
@@ -86,7 +86,7 @@ static frame_status by_size(frame_dowel_kind kind, const char *size, frame_faste
 static void by_diameter(frame_dowel_kind kind, double diameter_in, frame_fastener *fastener) {
     static const double near = 1e-6;
     *fastener =
-        (frame_fastener){diameter_in, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_KNOWN_USER, "given"};
+        (frame_fastener){diameter_in, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_KNOWN_USER, "given"};
     if (!frame_dowel_is_threaded(kind)) return;
     const char *word = frame_dowel_word(kind);
     for (int i = 0; i < frame_fastener_rows; i++) {

@@ -6,7 +6,7 @@
 
 /* One fastener; what is not known is FRAME_NOT_GIVEN. */
 typedef struct frame_fastener {
-    double nominal_in, root_in, length_in, tip_in;
+    double nominal_in, root_in, length_in, tip_in, thread_in;
     frame_known known;
     const char *source;
 } frame_fastener;
