@@ -7,11 +7,11 @@
 
 /* One plane's resistances before R_d. */
 typedef struct plane {
-    double q_m, q_s, M, ii, iiim, iiis, iv;
+    double q_m, q_s, M, g, ii, iiim, iiis, iv;
 } plane;
 
 static void turning(const frame_yield *joint, plane *p, frame_working *w) {
-    const double l_m = joint->l_m, l_s = joint->l_s, g = joint->g, q_m = p->q_m, q_s = p->q_s;
+    const double l_m = joint->l_m, l_s = joint->l_s, g = p->g, q_m = p->q_m, q_s = p->q_s;
     FRAME_STEP(w, A_II, 1 / (4 * q_s) + 1 / (4 * q_m), "in/lb", "mode II: coefficient A", REPORT);
     FRAME_STEP(w, B_II, l_s / 2 + g + l_m / 2, "in", "mode II: coefficient B", REPORT);
     FRAME_STEP(w, C_II, -q_s * pow(l_s, 2) / 4 - q_m * pow(l_m, 2) / 4, "lb-in", "mode II: coefficient C", REPORT);
@@ -20,7 +20,7 @@ static void turning(const frame_yield *joint, plane *p, frame_working *w) {
 }
 
 static void bending_in_main(const frame_yield *joint, plane *p, frame_working *w) {
-    const double l_m = joint->l_m, g = joint->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
+    const double l_m = joint->l_m, g = p->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
     FRAME_STEP(w, A_IIIm, 1 / (2 * q_s) + 1 / (4 * q_m), "in/lb", "mode IIIm: coefficient A", REPORT);
     FRAME_STEP(w, B_IIIm, g + l_m / 2, "in", "mode IIIm: coefficient B", REPORT);
     FRAME_STEP(w, C_IIIm, -M - q_m * pow(l_m, 2) / 4, "lb-in", "mode IIIm: coefficient C", REPORT);
@@ -30,7 +30,7 @@ static void bending_in_main(const frame_yield *joint, plane *p, frame_working *w
 }
 
 static void bending_in_side(const frame_yield *joint, plane *p, frame_working *w) {
-    const double l_s = joint->l_s, g = joint->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
+    const double l_s = joint->l_s, g = p->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
     FRAME_STEP(w, A_IIIs, 1 / (4 * q_s) + 1 / (2 * q_m), "in/lb", "mode IIIs: coefficient A", REPORT);
     FRAME_STEP(w, B_IIIs, l_s / 2 + g, "in", "mode IIIs: coefficient B", REPORT);
     FRAME_STEP(w, C_IIIs, -q_s * pow(l_s, 2) / 4 - M, "lb-in", "mode IIIs: coefficient C", REPORT);
@@ -39,8 +39,8 @@ static void bending_in_side(const frame_yield *joint, plane *p, frame_working *w
     p->iiis = P_IIIs;
 }
 
-static void bending_twice(const frame_yield *joint, plane *p, frame_working *w) {
-    const double g = joint->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
+static void bending_twice(plane *p, frame_working *w) {
+    const double g = p->g, q_m = p->q_m, q_s = p->q_s, M = p->M;
     FRAME_STEP(w, A_IV, 1 / (2 * q_s) + 1 / (2 * q_m), "in/lb", "mode IV: coefficient A", REPORT);
     FRAME_STEP(w, C_IV, -2 * M, "lb-in", "mode IV: coefficient C", REPORT);
     FRAME_STEP(w, P_IV, (-g + sqrt(pow(g, 2) - 4 * A_IV * C_IV)) / (2 * A_IV), "lb", "mode IV: yield, with B = g",
@@ -71,16 +71,17 @@ static void reduce(const frame_yield *joint, int planes, const plane *p, frame_y
 void frame_yield_apart(const frame_yield *joint, int planes, frame_yield_values *values, frame_working *w) {
     const double D = joint->D, F_em = joint->F_em, F_es = joint->F_es, F_yb = joint->F_yb;
     FRAME_HEADING(w, "Yield modes with a gap");
+    FRAME_GIVEN(w, g, joint->g, "in", "gap between the members");
     FRAME_STEP(w, q_m, F_em * D, "lb/in", "bearing resistance of the main member", REPORT);
     FRAME_STEP(w, q_s, F_es * D, "lb/in", "bearing resistance of the side member", REPORT);
     FRAME_STEP(w, M, F_yb * pow(D, 2) * D / 6, "lb-in", "moment at which the fastener yields", REPORT);
-    plane p = {.q_m = q_m, .q_s = q_s, .M = M};
+    plane p = {.q_m = q_m, .q_s = q_s, .M = M, .g = g};
     if (planes == 1) {
         turning(joint, &p, w);
         bending_in_main(joint, &p, w);
     }
     bending_in_side(joint, &p, w);
-    bending_twice(joint, &p, w);
+    bending_twice(&p, w);
     reduce(joint, planes, &p, values, w);
     frame_yield_govern(values);
 }
