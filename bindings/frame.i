@@ -32,6 +32,7 @@ typedef int32_t frame_bool;
 
 /* -- plain values in ------------------------------------------------------------------------------------------------ */
 %define FRAME_BIND_SCALAR(TYPE, TAKE, NOTHING)
+%typemap(freearg) TYPE, TYPE OPTIONAL "" /* nothing of SWIG's own is taken */
 %typemap(in) TYPE {
     const bound_value value = BIND_VALUE($input);
     if (TAKE) {

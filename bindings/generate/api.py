@@ -197,6 +197,7 @@ def leaves_out(function, argument):
 
 def plain(text):
     """A header's sentence without C's spelling."""
+    text = re.sub(r"\s*Free\s+(?:it|the\s+\w+)\s+with\s+frame_\w+_free(?:: it owns[^.]*)?\.", "", text)
     text = re.sub(r"\bframe_(\w+?)_(?:solve|sized)\b", r"\1", text)
     text = re.sub(r"\bframe_(\w+)", r"\1", text)
     text = text.replace("FRAME_NOT_GIVEN_INT", "nothing").replace("FRAME_NOT_GIVEN", "nothing")

@@ -2,43 +2,90 @@
 #include <string.h>
 
 #include "bound.h"
+#include "tape/tape.h"
 #include "text/writer.h"
 
-/* One figure in a line of a list: short, with its name. */
+/* -- lists: an item a line, its figures by name; the items a range names stand in its line, each by its first figure and name -- */
+
+static int is_length(const frame_field *field) { return field->kind == FRAME_FIELD_NUMBER && !strcmp(field->unit, "in"); }
+
+static void write_number(const frame_field *field, double value, frame_text *into) {
+    if (is_length(field) && value > -1e6 && value < 1e6)
+        frame_tape_add(into, value, 16);
+    else
+        frame_text_add_number(into, value, 7);
+}
+
+static void write_bits(const bound_result *item, size_t field, frame_text *into) {
+    char sentence[512];
+    int bit = 0, some = 0;
+    for (const char *name; bound_bit(item, field, &bit, &name, sentence, sizeof sentence); some = 1)
+        frame_text_addf(into, "%s%s", some ? ", " : "", name);
+}
+
+static bound_result item_of(const bound_calculation *of, const frame_answer *answer, int list, size_t place) {
+    return (bound_result){.of = of->lists[list], .calculation = of, .list = list, .place = (int)place,
+                          .out = (char *)answer->lists[list].items + place * of->lists[list]->facts->size};
+}
+
+static void write_brief(const bound_result *item, frame_text *into) {
+    const frame_field *fields = item->of->facts->fields;
+    int figures = 0;
+    for (size_t i = 0; i < item->of->facts->field_count; i++) {
+        const bound_given given = bound_read(item->of, i, item->out);
+        const int first = given.worth == BOUND_WORTH_NUMBER && !figures++;
+        if (first) write_number(&fields[i], given.number, into);
+        if (fields[i].kind == FRAME_FIELD_TEXT && given.text) frame_text_addf(into, " %s", given.text);
+    }
+}
+
+static void write_range(const bound_result *item, const frame_answer *answer, size_t field, frame_text *into) {
+    const bound_span span = bound_range(item, answer, field);
+    for (size_t i = 0; span.list >= 0 && i < span.count; i++) {
+        if (i) frame_text_add(into, ", ");
+        if (!item->calculation->lists[span.list]) {
+            frame_text_add_number(into, ((const double *)answer->lists[span.list].items)[span.first + i], 7);
+            continue;
+        }
+        const bound_result one = item_of(item->calculation, answer, span.list, span.first + i);
+        write_brief(&one, into);
+    }
+}
+
 static void write_figure(const bound_result *item, const frame_answer *answer, size_t field, frame_text *into) {
     const frame_field *facts = &item->of->facts->fields[field];
     const bound_given given = bound_read(item->of, field, item->out);
     if (given.worth == BOUND_WORTH_NOTHING || given.worth == BOUND_WORTH_LIST || (given.worth == BOUND_WORTH_BITS && !given.bits))
         return;
-    frame_text_addf(into, "  %s ", facts->name);
-    if (given.worth == BOUND_WORTH_NUMBER)
-        frame_text_add_number(into, given.number, 7);
-    else if (given.worth == BOUND_WORTH_TEXT)
-        frame_text_add(into, given.text);
-    else if (given.worth == BOUND_WORTH_INTEGER)
-        frame_text_addf(into, "%d", (int)given.integer);
-    else if (given.worth == BOUND_WORTH_BOOL)
-        frame_text_add(into, given.integer ? "yes" : "no");
-    else if (given.worth == BOUND_WORTH_RANGE)
-        frame_text_addf(into, "%zu", bound_range(item, answer, field).count);
-    else {
-        int bit = 0, some = 0;
-        char sentence[512];
-        for (const char *name; bound_bit(item, field, &bit, &name, sentence, sizeof sentence); some = 1)
-            frame_text_addf(into, "%s%s", some ? ", " : "", name);
+    frame_text_addf(into, "  %s ", facts->kind == FRAME_FIELD_RANGE ? facts->words : facts->name);
+    switch (given.worth) {
+        case BOUND_WORTH_NUMBER: write_number(facts, given.number, into); break;
+        case BOUND_WORTH_TEXT: frame_text_add(into, given.text); break;
+        case BOUND_WORTH_INTEGER: frame_text_addf(into, "%d", (int)given.integer); break;
+        case BOUND_WORTH_BOOL: frame_text_add(into, given.integer ? "yes" : "no"); break;
+        case BOUND_WORTH_RANGE: write_range(item, answer, field, into); break;
+        default: write_bits(item, field, into);
     }
 }
 
 static void write_items(const bound_result *result, int list, frame_text *into) {
     const frame_answer *answer = result->answer;
-    const bound_struct *of = result->calculation->lists[list];
     for (size_t i = 0; i < answer->lists[list].count; i++) {
-        const bound_result item = {.of = of, .calculation = result->calculation,
-                                   .out = (char *)answer->lists[list].items + i * of->facts->size};
+        const bound_result item = item_of(result->calculation, answer, list, i);
         frame_text_addf(into, "  %4zu", i + 1);
-        for (size_t f = 0; f < of->facts->field_count; f++) write_figure(&item, answer, f, into);
+        for (size_t f = 0; f < item.of->facts->field_count; f++) write_figure(&item, answer, f, into);
         frame_text_add(into, "\n");
     }
+}
+
+/* Whether the items of another list show this one's within their lines. */
+static int stands_elsewhere(const bound_calculation *of, size_t list) {
+    for (size_t other = 0; other < of->calculation->list_count; other++) {
+        const frame_struct *facts = of->calculation->lists[other].facts;
+        for (size_t f = 0; facts && other != list && f < facts->field_count; f++)
+            if (facts->fields[f].kind == FRAME_FIELD_RANGE && !strcmp(facts->fields[f].words, of->calculation->lists[list].plural)) return 1;
+    }
+    return 0;
 }
 
 static void write_numbers(const bound_result *result, int list, frame_text *into) {
@@ -54,6 +101,7 @@ frame_status bound_result_text(const bound_result *result, frame_text *into) {
     const frame_status status = frame_result_text(result->out, into);
     if (status) return status;
     for (size_t list = 0; result->answer && list < result->calculation->calculation->list_count; list++) {
+        if (stands_elsewhere(result->calculation, list)) continue;
         frame_text_addf(into, "%s (%zu)\n", result->calculation->calculation->lists[list].plural,
                         result->answer->lists[list].count);
         if (result->calculation->lists[list])
