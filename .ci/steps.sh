@@ -1,7 +1,7 @@
 # Shared by examples/run, tests/run and .ci/run: named steps, quiet when all is well, timed, and the first that fails is
 # named with the end of what it said. Debian 12.
 set -eu
-cd "$(dirname "$0")/.."
+cd "${top:-$(dirname "$0")/..}"
 root=$(pwd)
 logs=$root/build/logs
 mkdir -p "$logs"

@@ -123,22 +123,22 @@ static void find_birdsmouth(const frame_rafter_in *in, const frame_rafter_shape 
     FRAME_STEP(w, plumb_depth, d * sqrt(1 + pow(slope, 2)), "in", "depth measured plumb", "right triangle");
     FRAME_GIVEN(w, seat, shape->seat, "in", "seat, level");
     FRAME_STEP(w, heel, seat * slope, "in", "heel cut, plumb", "right triangle");
-    FRAME_STEP(w, height_above_plate, plumb_depth - heel, "in", "height above plate", trade);
+    FRAME_STEP(w, h_plate, plumb_depth - heel, "in", "height above plate", trade);
     FRAME_STEP(w, notch_depth, seat * sin(atan(slope)), "in", "depth of the birdsmouth, square to the edge", "right triangle");
     FRAME_STEP(w, notch_limit, d / 4, "in", "depth allowed", "NDS 2018 4.4.3, IRC 2021 R802.7.1.1 (from memory)");
     if (notch_depth <= notch_limit)
         FRAME_CASE(w, "notch_depth <= notch_limit", "the birdsmouth is within its limit", "NDS 2018 4.4.3");
     else
         FRAME_CASE(w, "notch_depth > notch_limit", "the birdsmouth is too deep", "NDS 2018 4.4.3");
-    FRAME_STEP(w, ridge_height, height_above_plate + run * slope, "in", "roof plane above the plate at the centre of the ridge", trade);
+    FRAME_STEP(w, h_ridge, h_plate + run * slope, "in", "roof plane above the plate at the centre of the ridge", trade);
     out->depth_in = d;
     out->plumb_depth_in = plumb_depth;
     out->seat_in = seat;
     out->heel_in = heel;
-    out->height_above_plate_in = height_above_plate;
+    out->height_above_plate_in = h_plate;
     out->notch_depth_in = notch_depth;
     out->notch_limit_in = notch_limit;
-    out->ridge_height_in = ridge_height;
+    out->ridge_height_in = h_ridge;
 }
 
 static void find_steps(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out, frame_working *w) {
@@ -146,7 +146,7 @@ static void find_steps(const frame_rafter_in *in, const frame_rafter_shape *shap
     FRAME_GIVEN(w, slope, in->slope, "", "slope, rise over run");
     FRAME_GIVEN(w, run_short, in->run_in - shape->deduction, "in", "run to the plumb cut");
     FRAME_GIVEN(w, overhang, in->overhang_in, "in", "overhang");
-    FRAME_STEP(w, blade, 12, "in", "held on the blade, for the run", trade);
+    FRAME_TABLE(w, blade, 12, "in", "held on the blade, for the run", trade);
     FRAME_STEP(w, tongue, blade * slope, "in", "held on the tongue, for the rise", trade);
     FRAME_STEP(w, step, sqrt(pow(blade, 2) + pow(tongue, 2)), "in", "length of one step along the rafter", "right triangle");
     FRAME_STEP(w, full_steps, floor(run_short / blade + 1e-9), "", "whole steps to the plumb cut", trade);

@@ -1,0 +1,213 @@
+/* Speed of the C interface, each beside a rival in the same run: joist checks against the bare formulas as a C loop, tape
+ * notation against strtod and snprintf. Prints nanoseconds a call and the ratio; the best of several rounds counts, since the
+ * machine is shared. */
+#define _POSIX_C_SOURCE 200809L
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+#include <frame/frame.h>
+
+enum { JOBS = 1024, ROUNDS = 15 };
+
+static double now(void) {
+    struct timespec time;
+    clock_gettime(CLOCK_MONOTONIC, &time);
+    return (double)time.tv_sec + 1e-9 * (double)time.tv_nsec;
+}
+
+/* What the bare formulas work on: the values looked up beforehand. */
+typedef struct bare_joist {
+    double b, d, span, spacing, live, dead, snow, bearing;
+    double fb, fv, fc_perp, e, c_f, limit, total_limit, creep;
+} bare_joist;
+
+static frame_joist_check_in checks[JOBS];
+static bare_joist bare[JOBS];
+static volatile double sink;
+
+static void prepare(void) {
+    static const int widths[] = {6, 8, 10, 12};
+    static const char *const species[] = {"DFL", "HF", "SPF"};
+    static const double spacings[] = {12, 16, 19.2, 24};
+    for (int i = 0; i < JOBS; i++) {
+        frame_joist_check_in *in = &checks[i];
+        frame_design_values_in wanted;
+        frame_design_values_out values;
+        frame_section_in shape;
+        frame_section_out section;
+        frame_joist_check_in_init(in);
+        in->use = FRAME_USE_FLOOR;
+        in->size = FRAME_SIZE(2, widths[i % 4]);
+        frame_species_find(species[i % 3], &in->species);
+        frame_grade_find(i % 5 ? "No.2" : "SS", &in->grade);
+        in->span_in = 90 + i % 97;
+        in->spacing_in = spacings[i % 4];
+        in->live_psf = 30 + 10 * (i % 2);
+        in->dead_psf = 10 + i % 3;
+        in->snow_psf = i % 7 * 5;
+        in->bearing_in = 1.5;
+        frame_design_values_in_init(&wanted);
+        wanted.species = in->species;
+        wanted.grade = in->grade;
+        wanted.size = in->size;
+        frame_section_in_init(&shape);
+        shape.size = in->size;
+        if (frame_design_values(&wanted, &values, NULL) || frame_section(&shape, &section, NULL)) exit(1);
+        bare[i] = (bare_joist){section.width_in, section.depth_in, in->span_in, in->spacing_in, in->live_psf, in->dead_psf,
+                               in->snow_psf, 1.5, values.fb_psi, values.fv_psi, values.fc_perp_psi, values.e_psi,
+                               values.size_factor_fb, 360, 240, 1.5};
+    }
+}
+
+static double larger(double a, double b) { return a > b ? a : b; }
+
+/* The same checks with nothing round them: four combinations, bending, shear, bearing, two deflections. */
+static double bare_check(const bare_joist *j) {
+    const double per_in = j->spacing / 144;
+    const double dead = j->dead * per_in, live = j->live * per_in, snow = j->snow * per_in;
+    const double with_snow = dead + 0.75 * live + 0.75 * snow;
+    double equivalent = larger(dead / 0.9, dead + live), greatest = dead + live;
+    if (snow > 0) {
+        equivalent = larger(equivalent, larger((dead + snow) / 1.15, with_snow / 1.15));
+        greatest = larger(greatest, larger(dead + snow, with_snow));
+    }
+    const double area = j->b * j->d, s = area * j->d / 6, i = s * j->d / 2;
+    const double moment = equivalent * j->span * j->span / 8, shear = equivalent * (j->span / 2 - j->d);
+    const double bending = moment / s / (j->fb * j->c_f * 1.15);
+    const double shearing = 1.5 * shear / area / j->fv;
+    const double bearing = greatest * j->span / 2 / (j->b * j->bearing) / j->fc_perp;
+    const double transient = larger(larger(live, snow), 0.75 * (live + snow));
+    const double bend = 5 * j->span * j->span * j->span * j->span / (384 * j->e * i);
+    const double sag_live = transient * bend / (j->span / j->limit);
+    const double sag_total = (transient + j->creep * dead) * bend / (j->span / j->total_limit);
+    return larger(larger(larger(bending, shearing), bearing), larger(sag_live, sag_total));
+}
+
+static double run_bare(void) {
+    double sum = 0;
+    for (int i = 0; i < JOBS; i++) sum += bare_check(&bare[i]);
+    return sum;
+}
+
+static double run_checks(frame_working *working) {
+    double sum = 0;
+    frame_joist_check_out out;
+    for (int i = 0; i < JOBS; i++) {
+        if (working) frame_working_clear(working);
+        if (frame_joist_check(&checks[i], &out, working)) exit(1);
+        sum += out.ratio;
+    }
+    return sum;
+}
+
+static double run_plain(void) { return run_checks(NULL); }
+static frame_working *shared_working;
+static double run_with_working(void) { return run_checks(shared_working); }
+
+static double batch_ratio[JOBS];
+static double run_batch(void) {
+    static double spans[JOBS], spacings[JOBS], lives[JOBS], deads[JOBS], snows[JOBS];
+    static int32_t sizes[JOBS], species[JOBS], grades[JOBS];
+    for (int i = 0; i < JOBS; i++) {
+        spans[i] = checks[i].span_in, spacings[i] = checks[i].spacing_in, lives[i] = checks[i].live_psf;
+        deads[i] = checks[i].dead_psf, snows[i] = checks[i].snow_psf;
+        sizes[i] = checks[i].size, species[i] = checks[i].species, grades[i] = checks[i].grade;
+    }
+    const frame_batch_column in[] = {{"span_in", spans, 8},  {"spacing_in", spacings, 8}, {"live_psf", lives, 8},
+                                     {"dead_psf", deads, 8}, {"snow_psf", snows, 8},      {"size", sizes, 4},
+                                     {"species", species, 4}, {"grade", grades, 4}};
+    const frame_batch_column out[] = {{"ratio", batch_ratio, 8}};
+    if (frame_batch(frame_calculation_find("joist_check"), &checks[0], in, 8, out, 1, JOBS, NULL)) exit(1);
+    return batch_ratio[JOBS - 1];
+}
+
+static char tape_texts[JOBS][32], plain_texts[JOBS][32];
+static double lengths[JOBS];
+
+static void prepare_texts(void) {
+    for (int i = 0; i < JOBS; i++) {
+        lengths[i] = (i * 37 % 9000) / 16.0;
+        frame_tape_format(lengths[i], NULL, tape_texts[i], sizeof tape_texts[i]);
+        snprintf(plain_texts[i], sizeof plain_texts[i], "%.4f", lengths[i]);
+    }
+}
+
+static double run_parse(void) {
+    double sum = 0, value;
+    for (int i = 0; i < JOBS; i++) {
+        if (frame_tape_parse(tape_texts[i], &value)) exit(1);
+        sum += value;
+    }
+    return sum;
+}
+
+static double run_strtod(void) {
+    double sum = 0;
+    for (int i = 0; i < JOBS; i++) sum += strtod(plain_texts[i], NULL);
+    return sum;
+}
+
+static double run_format(void) {
+    char text[32];
+    double sum = 0;
+    for (int i = 0; i < JOBS; i++) {
+        if (frame_tape_format(lengths[i], NULL, text, sizeof text)) exit(1);
+        sum += text[0];
+    }
+    return sum;
+}
+
+static double run_snprintf(void) {
+    char text[32];
+    double sum = 0;
+    for (int i = 0; i < JOBS; i++) {
+        snprintf(text, sizeof text, "%.4f", lengths[i]);
+        sum += text[0];
+    }
+    return sum;
+}
+
+/* Nanoseconds a call: the best of the rounds, each long enough to be measured. */
+static double best(double (*run)(void), int repeats) {
+    double least = INFINITY;
+    for (int round = 0; round < ROUNDS; round++) {
+        const double begun = now();
+        for (int i = 0; i < repeats; i++) sink = run();
+        least = fmin(least, (now() - begun) / repeats / JOBS * 1e9);
+    }
+    return least;
+}
+
+static void line(const char *what, double ns, const char *rival, double rival_ns) {
+    printf("%-42s %9.1f ns %9.2f million/s   %6.2f x %s (%.1f ns)\n", what, ns, 1e3 / ns, ns / rival_ns, rival, rival_ns);
+}
+
+/* The bare loop must come to the same ratios, or the comparison is worth nothing. */
+static int same_answers(void) {
+    for (int i = 0; i < JOBS; i++) {
+        frame_joist_check_out out;
+        if (frame_joist_check(&checks[i], &out, NULL)) return printf("%s\n", frame_error_text()), 0;
+        const double mine = bare_check(&bare[i]);
+        if (fabs(mine - out.ratio) > 1e-9 * mine) return printf("joist %d: %.12g, bare %.12g\n", i, out.ratio, mine), 0;
+    }
+    return 1;
+}
+
+int main(int count, char **words) {
+    const int quick = count > 1 && !strcmp(words[1], "--check"); /* the answers, not the speed */
+    prepare();
+    prepare_texts();
+    if (!same_answers() || frame_working_new(&shared_working)) return 1;
+    if (quick) return 0;
+    const double bare_ns = best(run_bare, 200);
+    line("joist_check, C", best(run_plain, 50), "bare formulas", bare_ns);
+    line("joist_check, C, batch", best(run_batch, 50), "bare formulas", bare_ns);
+    line("joist_check, C, with working", best(run_with_working, 2), "bare formulas", bare_ns);
+    line("tape_parse", best(run_parse, 50), "strtod", best(run_strtod, 50));
+    line("tape_format", best(run_format, 50), "snprintf", best(run_snprintf, 50));
+    frame_working_free(shared_working);
+    return 0;
+}

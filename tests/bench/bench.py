@@ -1,0 +1,73 @@
+"""Speed of the Python binding: joist checks one by one and in batches, against numpy doing the same formulas over arrays."""
+import sys
+import time
+
+import numpy
+
+import frame
+
+ROWS = 200_000
+
+
+def best(run, rounds=5):
+    least = float("inf")
+    for _ in range(rounds):
+        begun = time.perf_counter()
+        run()
+        least = min(least, time.perf_counter() - begun)
+    return least
+
+
+def columns():
+    i = numpy.arange(ROWS)
+    return {"span_in": 90.0 + i % 97, "spacing_in": numpy.array([12, 16, 19.2, 24])[i % 4], "live_psf": 30.0 + 10 * (i % 2),
+            "dead_psf": 10.0 + i % 3, "snow_psf": 5.0 * (i % 7)}
+
+
+def by_numpy(c, b, d, values):
+    """The same checks over whole arrays: combinations, bending, shear, bearing, deflection."""
+    per_in = c["spacing_in"] / 144
+    dead, live, snow = c["dead_psf"] * per_in, c["live_psf"] * per_in, c["snow_psf"] * per_in
+    with_snow = dead + 0.75 * live + 0.75 * snow
+    snowy = snow > 0
+    equivalent = numpy.maximum(dead / 0.9, dead + live)
+    equivalent = numpy.where(snowy, numpy.maximum(equivalent, numpy.maximum(dead + snow, with_snow) / 1.15), equivalent)
+    greatest = numpy.where(snowy, numpy.maximum(dead + live, numpy.maximum(dead + snow, with_snow)), dead + live)
+    area, s, i = b * d, b * d * d / 6, b * d ** 3 / 12
+    span = c["span_in"]
+    bending = equivalent * span ** 2 / 8 / s / (values.fb_psi * values.size_factor_fb * 1.15)
+    shear = 1.5 * equivalent * (span / 2 - d) / area / values.fv_psi
+    bearing = greatest * span / 2 / (b * 1.5) / values.fc_perp_psi
+    transient = numpy.maximum(numpy.maximum(live, snow), 0.75 * (live + snow))
+    bend = 5 * span ** 4 / (384 * values.e_psi * i)
+    sag = numpy.maximum(transient * bend / (span / 360), (transient + 1.5 * dead) * bend / (span / 240))
+    return numpy.maximum(numpy.maximum(bending, shear), numpy.maximum(bearing, sag))
+
+
+def main(check_only):
+    fixed = dict(use="floor", size="2x10", species="SPF", grade="No.2", bearing_in=1.5)
+    values = frame.design_values(species="SPF", grade="No.2", size="2x10")
+    c = columns()
+    ours = frame.batch(frame.joist_check, **fixed, **c).ratio
+    rival = by_numpy(c, 1.5, 9.25, values)
+    if not numpy.allclose(ours, rival, rtol=1e-9):
+        worst = int(numpy.argmax(abs(ours - rival)))
+        sys.exit("row %d: %r, numpy %r" % (worst, ours[worst], rival[worst]))
+    if check_only:
+        return
+    numpy_s = best(lambda: by_numpy(c, 1.5, 9.25, values)) / ROWS * 1e9
+    batch_s = best(lambda: frame.batch(frame.joist_check, **fixed, **c)) / ROWS * 1e9
+
+    def one_by_one():
+        check = frame.joist_check
+        for _ in range(20_000):
+            check(use="floor", size="2x10", species="SPF", grade="No.2", bearing_in=1.5, span_in=140.0, spacing_in=16.0,
+                  live_psf=40.0, dead_psf=10.0, snow_psf=0.0)
+
+    single_s = best(one_by_one) / 20_000 * 1e9
+    for what, ns in (("joist_check, Python, batch of arrays", batch_s), ("joist_check, Python, one by one", single_s)):
+        print("%-42s %9.1f ns %9.2f million/s   %6.2f x numpy over arrays (%.1f ns)" % (what, ns, 1e3 / ns, ns / numpy_s, numpy_s))
+
+
+if __name__ == "__main__":
+    main("--check" in sys.argv)
