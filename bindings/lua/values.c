@@ -60,7 +60,7 @@ frame_status bind_walk(const bound_host *host, const bound_value *many, bound_vi
     if (!lua_checkstack(L, 8)) return frame_fail(FRAME_NO_MEMORY, "", "", "", "no memory");
     lua_pushnil(L);
     while (!status && lua_next(L, table)) {
-        bound_key key;
+        bound_key key = {0};
         const bound_value value = bind_value(L, top + 2);
         status = key_of(L, top + 1, &key) ? visit(to, &key, &value) : bad_key(L, top + 1);
         lua_settop(L, top + 1);
@@ -76,7 +76,7 @@ size_t bind_count(const bound_host *host, const bound_value *many, int *named) {
     if (!lua_checkstack(L, 8)) return 0;
     lua_pushnil(L);
     while (lua_next(L, table)) {
-        bound_key key;
+        bound_key key = {0};
         if (!key_of(L, top + 1, &key) || key.name)
             *named = 1;
         else if (key.place + 1 > most)
@@ -142,7 +142,7 @@ frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, vo
     const int names = lua_gettop(L);
     lua_pushnil(L);
     while (!status && lua_next(L, place)) {
-        bound_key key;
+        bound_key key = {0};
         if (lua_type(L, names + 1) == LUA_TSTRING)
             status = take_named(L, names, of, object, arena, working);
         else if (key_of(L, names + 1, &key)) {

@@ -159,7 +159,7 @@ static void remarks(const frame_fastener_sum_in *in, const groups *g, frame_fast
 
 static frame_status compute(const frame_fastener_sum_in *in, frame_fastener_sum_out *out, frame_working *w) {
     groups g;
-    double P;
+    double P = 0;
     frame_status status = read_groups(in, &g);
     if (!status) status = demand(in, &P, w);
     if (status) return status;

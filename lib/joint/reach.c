@@ -195,7 +195,7 @@ static frame_status may_clinch(const frame_dowel_lateral_in *in, double D_nom, d
 static frame_status driven(const frame_dowel_lateral_in *in, const frame_fastener *fastener, double t_s,
                            frame_reach *reach, frame_working *w) {
     const double D_nom = fastener->nominal_in;
-    point found;
+    point found = {0};
     frame_status status = may_clinch(in, D_nom, t_s);
     if (!status) status = find_point(in, fastener, t_s, &found, w);
     if (!status) status = enough(in, D_nom, found.penetration, &reach->least, w);
@@ -277,7 +277,7 @@ static frame_status sensible(const frame_dowel_lateral_in *in) {
 
 frame_status frame_joint_reach(const frame_dowel_lateral_in *in, const frame_fastener *fastener, frame_reach *reach,
                                frame_working *w) {
-    double t_s;
+    double t_s = 0;
     FRAME_HEADING(w, "Bearing lengths");
     frame_status status = sensible(in);
     if (!status) status = side_thickness(in, fastener, &t_s, w);
