@@ -55,7 +55,8 @@ static int collect(frame_outline *outline, const frame_solid *solid, int plane, 
 
 static int add_line(frame_outline *outline, const frame_outline_event *from, const frame_outline_event *to,
                     int beyond) {
-    if (hypot(to->x - from->x, to->across - from->across) < FRAME_TOUCH) return 1;
+    const double dx = to->x - from->x, dacross = to->across - from->across;
+    if (dx * dx + dacross * dacross < FRAME_TOUCH * FRAME_TOUCH) return 1;
     frame_outline_line *line = frame_pool_add(&outline->lines, 1);
     if (!line) return 0;
     *line = (frame_outline_line){{from->x, to->x}, {from->across, to->across}, beyond, 0};
@@ -74,12 +75,11 @@ static int add_event(frame_outline *outline, double at, double x, double across,
 /* The starts and ends of edges along the direction of the longest. */
 static int add_events(frame_outline *outline, const frame_outline_line *edges, size_t count) {
     double dx = 0, dacross = 0;
-    for (size_t i = 0; i < count; i++)
-        if (hypot(edges[i].x[1] - edges[i].x[0], edges[i].across[1] - edges[i].across[0]) > hypot(dx, dacross)) {
-            dx = edges[i].x[1] - edges[i].x[0];
-            dacross = edges[i].across[1] - edges[i].across[0];
-        }
-    const double length = hypot(dx, dacross);
+    for (size_t i = 0; i < count; i++) {
+        const double ex = edges[i].x[1] - edges[i].x[0], eacross = edges[i].across[1] - edges[i].across[0];
+        if (ex * ex + eacross * eacross > dx * dx + dacross * dacross) dx = ex, dacross = eacross;
+    }
+    const double length = sqrt(dx * dx + dacross * dacross);
     outline->events.count = 0;
     if (!(length > 0)) return 1;
     for (size_t i = 0; i < count; i++)

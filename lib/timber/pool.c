@@ -9,8 +9,8 @@ void frame_pool_begin(frame_pool *pool, void *room, size_t room_size, size_t ite
     *pool = (frame_pool){room, room, 0, room_size / item_size, item_size};
 }
 
-static int grow(frame_pool *pool, size_t wanted) {
-    const size_t doubled = pool->capacity * 2 > wanted ? pool->capacity * 2 : wanted;
+int frame_pool_grow(frame_pool *pool, size_t count) {
+    const size_t least = pool->count + count, doubled = pool->capacity * 2 > least ? pool->capacity * 2 : least;
     const int moved = pool->items != pool->room;
     void *items = moved ? frame_retake(pool->items, doubled * pool->item_size) : frame_take(doubled * pool->item_size);
     if (!items) return 0;
@@ -18,13 +18,6 @@ static int grow(frame_pool *pool, size_t wanted) {
     pool->items = items;
     pool->capacity = doubled;
     return 1;
-}
-
-void *frame_pool_add(frame_pool *pool, size_t count) {
-    if (pool->count + count > pool->capacity && !grow(pool, pool->count + count)) return NULL;
-    void *place = (char *)pool->items + pool->count * pool->item_size;
-    pool->count += count;
-    return place;
 }
 
 void frame_pool_give(frame_pool *pool) {

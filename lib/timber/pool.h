@@ -10,8 +10,15 @@ typedef struct frame_pool {
 } frame_pool;
 
 void frame_pool_begin(frame_pool *pool, void *room, size_t room_size, size_t item_size);
+/* Makes room for so many more items; 0 without memory. */
+int frame_pool_grow(frame_pool *pool, size_t count);
 /* Places for so many more items at the end, counted in; NULL without memory. */
-void *frame_pool_add(frame_pool *pool, size_t count);
+static inline void *frame_pool_add(frame_pool *pool, size_t count) {
+    if (pool->count + count > pool->capacity && !frame_pool_grow(pool, count)) return NULL;
+    void *place = (char *)pool->items + pool->count * pool->item_size;
+    pool->count += count;
+    return place;
+}
 void frame_pool_give(frame_pool *pool);
 #define FRAME_POOL_ITEM(T, pool, i) (((T *)(pool).items)[i])
 

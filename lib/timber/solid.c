@@ -103,6 +103,11 @@ frame_status frame_solid_split_failed(frame_cell_parts found) {
     return frame_fail(FRAME_INTERNAL, "planes", "", "", "planes: a piece of the stick does not close");
 }
 
+static frame_status remove_cell(frame_solid *solid, size_t place) {
+    FRAME_POOL_ITEM(frame_solid_cell, solid->cells, place).gone = 1;
+    return FRAME_OK;
+}
+
 /* One cell against the notch: what lies under a bound stays, what lies over it meets the next. A notch that misses the
  * cell after all leaves it whole. */
 static frame_status notch_cell(frame_solid *solid, size_t place, const frame_solid_bound *bounds, size_t count) {
@@ -113,7 +118,8 @@ static frame_status notch_cell(frame_solid *solid, size_t place, const frame_sol
     if (!frame_solid_look(solid, place, &view)) return FRAME_OK;
     for (size_t i = 0; i < count; i++) {
         const frame_plane *plane = frame_solid_plane_at(solid, bounds[i].plane);
-        frame_cell *out = &work[0], *in = &work[rest];
+        const int last = i + 1 == count; /* what lies inside all bounds is the waste: nobody wants it */
+        frame_cell *out = &work[0], *in = last ? NULL : &work[rest];
         frame_cell *under = bounds[i].side > 0 ? out : in, *over = bounds[i].side > 0 ? in : out;
         const frame_cell_parts found = frame_cell_split(&view, plane, (uint8_t)bounds[i].plane, under, over);
         if (found < 0) return frame_solid_split_failed(found);
@@ -124,12 +130,11 @@ static frame_status notch_cell(frame_solid *solid, size_t place, const frame_sol
         }
         if (found != CELL_BOTH) continue;
         const frame_status status = keep(solid, out);
-        if (status) return status;
+        if (status || last) return status ? status : remove_cell(solid, place);
         view = frame_cell_look(in);
         rest = 3 - rest;
     }
-    FRAME_POOL_ITEM(frame_solid_cell, solid->cells, place).gone = 1;
-    return FRAME_OK;
+    return remove_cell(solid, place);
 }
 
 frame_status frame_solid_notch(frame_solid *solid, const frame_solid_bound *bounds, size_t count) {

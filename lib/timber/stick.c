@@ -10,12 +10,22 @@ frame_status frame_no_stick(void) {
     return frame_fail(FRAME_REQUIRED, "stick", "NULL", "a stick", "stick: NULL is not a stick");
 }
 
-void frame_stick_free(frame_stick *stick) {
-    if (!stick) return;
+static void begin_results(frame_stick *stick) {
+    frame_solid_begin(&stick->solid);
+    frame_pool_begin(&stick->corners, stick->corner_room, sizeof stick->corner_room, sizeof(frame_stick_point));
+    frame_pool_begin(&stick->marks, stick->mark_room, sizeof stick->mark_room, sizeof(frame_stick_point));
+}
+
+static void give_results(frame_stick *stick) {
     frame_solid_give(&stick->solid);
-    frame_pool_give(&stick->records);
     frame_pool_give(&stick->corners);
     frame_pool_give(&stick->marks);
+}
+
+void frame_stick_free(frame_stick *stick) {
+    if (!stick) return;
+    give_results(stick);
+    frame_pool_give(&stick->records);
     frame_arena_give(&stick->texts);
     frame_give(stick);
 }
@@ -115,10 +125,8 @@ static frame_status begin(frame_stick *stick, const frame_stick_in *in) {
     int failed = 0;
     stick->texts.first = NULL;
     stick->cuts = stick->notches = 0;
-    frame_solid_begin(&stick->solid);
+    begin_results(stick);
     frame_pool_begin(&stick->records, stick->record_room, sizeof stick->record_room, sizeof(frame_stick_record));
-    frame_pool_begin(&stick->corners, stick->corner_room, sizeof stick->corner_room, sizeof(frame_stick_point));
-    frame_pool_begin(&stick->marks, stick->mark_room, sizeof stick->mark_room, sizeof(frame_stick_point));
     stick->name = frame_arena_text(&stick->texts, in->name, &failed);
     stick->section = frame_arena_text(&stick->texts, in->section, &failed);
     stick->count = in->count;
@@ -153,11 +161,22 @@ frame_status frame_stick_new(const frame_stick_in *in, frame_stick **given) {
     return FRAME_OK;
 }
 
-/* Solves with the records just added; without them if that fails, which has room from before. */
-static frame_status solve_or_remove(frame_stick *stick, size_t index, size_t count) {
-    const frame_status status = frame_stick_solve(stick);
+/* Solves with the records just added. If that fails they go again and the results from before come back: they are kept
+ * aside, so that this takes no memory. */
+static frame_status solve_or_restore(frame_stick *stick, size_t index, size_t count) {
+    frame_stick *before = frame_take(sizeof *before);
+    frame_status status = before ? FRAME_OK : FRAME_NO_MEMORY;
+    if (!status) {
+        memcpy(before, stick, sizeof *before);
+        begin_results(stick);
+        status = frame_stick_solve(stick);
+        give_results(status ? stick : before);
+        if (status) memcpy(stick, before, sizeof *stick);
+    }
+    frame_give(before);
     if (!status) return FRAME_OK;
     remove_records(stick, index, count);
+    (void)frame_stick_number_planes(stick);
     return status;
 }
 
@@ -168,10 +187,8 @@ frame_status frame_stick_cut(frame_stick *stick, const frame_stick_plane *plane)
     frame_status status = frame_stick_plane_read(plane, &read, &assumed);
     if (!status) status = add_cut(stick, &read);
     if (status) return status;
-    status = solve_or_remove(stick, 1 + (size_t)stick->cuts, 1);
-    if (!status) return FRAME_OK;
-    stick->cuts--;
-    (void)frame_stick_solve(stick);
+    status = solve_or_restore(stick, 1 + (size_t)stick->cuts, 1);
+    if (status) stick->cuts--;
     return status;
 }
 
@@ -202,9 +219,7 @@ frame_status frame_stick_notch(frame_stick *stick, const frame_stick_plane *plan
         return status;
     }
     stick->notches++;
-    status = solve_or_remove(stick, before, count);
-    if (!status) return FRAME_OK;
-    stick->notches--;
-    (void)frame_stick_solve(stick);
+    status = solve_or_restore(stick, before, count);
+    if (status) stick->notches--;
     return status;
 }

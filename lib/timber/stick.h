@@ -72,6 +72,8 @@ frame_status frame_stick_read_plane(frame_stick *stick, const frame_stick_plane 
 frame_status frame_stick_find_end(frame_stick_record *record);
 /* Cuts the solid anew by all records, and finds outlines and marks again. */
 frame_status frame_stick_solve(frame_stick *stick);
+/* Finds each record's plane among those of the solid, or adds it. */
+frame_status frame_stick_number_planes(frame_stick *stick);
 /* Finds the outlines of the side faces and the lines the planes make on them. */
 frame_status frame_stick_outline(frame_stick *stick);
 /* The word for a side face, by its plane's number. */

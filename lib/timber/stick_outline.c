@@ -27,27 +27,28 @@ vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double a
     return (vec3){x, y, z};
 }
 
+static double turn(const frame_outline_line *from, const frame_outline_line *to) {
+    const double dx = from->x[1] - from->x[0], da = from->across[1] - from->across[0];
+    const double ex = to->x[1] - to->x[0], ea = to->across[1] - to->across[0];
+    return atan2(dx * ea - da * ex, dx * ex + da * ea);
+}
+
 /* The line that goes on from a point, NULL when that is the one the loop began with. Of several it is the one that
  * turns most to the left, so that two parts of a face that touch in a point stay two loops. */
 static frame_outline_line *next_line(frame_outline *outline, const frame_outline_line *from,
                                      const frame_outline_line *first) {
     frame_outline_line *lines = outline->lines.items, *found = NULL;
-    const double dx = from->x[1] - from->x[0], da = from->across[1] - from->across[0];
-    double most = -HUGE_VAL;
     for (size_t i = 0; i < outline->lines.count; i++) {
-        if ((lines[i].used && &lines[i] != first) || fabs(lines[i].x[0] - from->x[1]) > 1e-7 ||
-            fabs(lines[i].across[0] - from->across[1]) > 1e-7)
-            continue;
-        const double ex = lines[i].x[1] - lines[i].x[0], ea = lines[i].across[1] - lines[i].across[0];
-        const double turn = atan2(dx * ea - da * ex, dx * ex + da * ea);
-        if (turn > most) most = turn, found = &lines[i];
+        if (fabs(lines[i].x[0] - from->x[1]) > 1e-7 || fabs(lines[i].across[0] - from->across[1]) > 1e-7) continue;
+        if (lines[i].used && &lines[i] != first) continue;
+        if (!found || turn(from, &lines[i]) > turn(from, found)) found = &lines[i];
     }
     return found == first ? NULL : found;
 }
 
 /* Whether a corner lies on the straight line between its neighbours. */
 static int straight(const frame_stick_point *a, const frame_stick_point *b, const frame_stick_point *c) {
-    const double dx = c->x - a->x, da = c->across - a->across, length = hypot(dx, da);
+    const double dx = c->x - a->x, da = c->across - a->across, length = sqrt(dx * dx + da * da);
     return length < FRAME_TOUCH || fabs((b->x - a->x) * da - (b->across - a->across) * dx) < 1e-8 * length;
 }
 

@@ -41,7 +41,7 @@ static void number_side_planes(frame_stick *stick, const double x[2]) {
     FRAME_RECORD(stick, 1)->number = PLANE_END;
 }
 
-static frame_status number_planes(frame_stick *stick) {
+frame_status frame_stick_number_planes(frame_stick *stick) {
     for (size_t i = 2; i < stick->records.count; i++) {
         frame_stick_record *record = FRAME_RECORD(stick, i);
         int side;
@@ -94,7 +94,7 @@ frame_status frame_stick_solve(frame_stick *stick) {
     double x[2];
     blank(stick, x);
     number_side_planes(stick, x);
-    frame_status status = number_planes(stick);
+    frame_status status = frame_stick_number_planes(stick);
     if (!status) status = cut(stick, x);
     if (!status) status = notch(stick);
     if (status) return status;
