@@ -135,13 +135,12 @@ typedef struct frame_stick_in {
 FRAME_ELEMENT(stick_in);
 
 /** Makes a stick and cuts it by the planes listed. Free it with frame_stick_free. FRAME_IMPOSSIBLE when nothing is left
- * of it, FRAME_CONFLICT when it has no axis or the crown points along it, or an end cut runs along the stick;
- * FRAME_TOO_LARGE past 200 planes, or where more than 60 planes bound one convex part of it. */
+ * of it or notches cut it apart, FRAME_CONFLICT when it has no axis or the crown points along it, or an end cut runs
+ * along the stick; FRAME_TOO_LARGE past 200 planes, or where more than 60 planes bound one convex part of it. */
 FRAME_API frame_status frame_stick_new(const frame_stick_in *in, frame_stick **stick);
 /** Frees a stick. NULL is allowed. */
 FRAME_API void frame_stick_free(frame_stick *stick);
-/** Cuts a stick by one more plane (its notch number is not looked at). A cut that fails, or leaves nothing, leaves the
- * stick as it was. */
+/** Cuts a stick by one more plane (its notch number is not looked at). A cut that fails leaves the stick as it was. */
 FRAME_API frame_status frame_stick_cut(frame_stick *stick, const frame_stick_plane *plane);
 /** Takes one more notch out of a stick: what lies on the waste side of all its planes (their notch numbers are not
  * looked at). On failure the stick stays as it was. */

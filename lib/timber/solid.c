@@ -40,13 +40,11 @@ int frame_solid_plane(frame_solid *solid, const frame_plane *plane, int *side) {
 }
 
 static frame_status keep(frame_solid *solid, const frame_cell *cell) {
-    const frame_solid_cell record = {(uint32_t)solid->vertices.count,
-                                     (uint32_t)solid->faces.count,
-                                     (uint32_t)solid->corners.count,
-                                     (uint16_t)cell->vertex_count,
-                                     (uint16_t)cell->face_count,
-                                     (uint16_t)cell->corner_count,
-                                     0};
+    frame_solid_cell record = {.vertex = (uint32_t)solid->vertices.count, .face = (uint32_t)solid->faces.count};
+    record.corner = (uint32_t)solid->corners.count;
+    record.vertex_count = (uint16_t)cell->vertex_count;
+    record.face_count = (uint16_t)cell->face_count;
+    record.corner_count = (uint16_t)cell->corner_count;
     void *vertices = frame_pool_add(&solid->vertices, record.vertex_count);
     void *faces = frame_pool_add(&solid->faces, record.face_count);
     void *corners = frame_pool_add(&solid->corners, record.corner_count);

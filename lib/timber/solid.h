@@ -10,7 +10,9 @@
 typedef struct frame_solid_cell {
     uint32_t vertex, face, corner; /* where its own begin in the pools */
     uint16_t vertex_count, face_count, corner_count;
-    uint16_t gone; /* a notch has replaced it */
+    uint16_t gone;  /* a notch has replaced it */
+    uint16_t reach; /* used while finding out whether all hangs together */
+    uint16_t spare;
 } frame_solid_cell;
 
 typedef struct frame_solid {
@@ -40,6 +42,12 @@ typedef struct frame_solid_bound {
     int plane, side;
 } frame_solid_bound;
 frame_status frame_solid_notch(frame_solid *solid, const frame_solid_bound *bounds, size_t count);
+
+/* Whether all cells hang together by faces: whether it is one piece. */
+int frame_solid_whole(frame_solid *solid);
+static inline uint16_t *frame_solid_reach(frame_solid *solid, size_t place) {
+    return &FRAME_POOL_ITEM(frame_solid_cell, solid->cells, place).reach;
+}
 
 size_t frame_solid_cell_count(const frame_solid *solid);
 /* A cell by its place; 0 when it is gone. */

@@ -100,5 +100,8 @@ frame_status frame_stick_solve(frame_stick *stick) {
     if (status) return status;
     frame_solid_extent(&stick->solid, &stick->low, &stick->high);
     if (!(stick->low < stick->high)) return nothing_left();
+    if (!frame_solid_whole(&stick->solid))
+        return frame_fail(FRAME_IMPOSSIBLE, "planes", "", "planes that leave the stick in one piece",
+                          "planes: a notch cuts the stick apart");
     return frame_stick_outline(stick);
 }

@@ -84,6 +84,26 @@ START_TEST(a_refused_cut_changes_nothing) {
 }
 END_TEST
 
+/* A saw cut right through, square or slanting, and notches that leave only an edge in common: no longer one stick. */
+START_TEST(a_stick_stays_in_one_piece) {
+    const frame_stick_in in = stick_in(1.5, 8, 60);
+    frame_stick *stick = stick_of(&in);
+    for (double slant = -3; slant <= 3; slant++) {
+        const frame_stick_plane kerf[2] = {plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, 1, 0, slant),
+                                           plane_at(FRAME_STICK_SHOULDER, 30.2, 0, 0, -1, 0, -slant)};
+        ck_assert_int_eq(frame_stick_notch(stick, kerf, 2, FRAME_STICK_NOTCH), FRAME_IMPOSSIBLE);
+        ck_assert_ptr_nonnull(strstr(frame_error_text(), "apart"));
+    }
+    for (int up = -1; up <= 1; up += 2) {
+        const frame_stick_plane notch[2] = {plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, 1, 0, up),
+                                            plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, -1, 0, up)};
+        ck_assert_int_eq(frame_stick_notch(stick, notch, 2, FRAME_STICK_NOTCH), up < 0 ? FRAME_OK : FRAME_IMPOSSIBLE);
+    }
+    ck_assert_double_eq_tol(volume_of(stick), 1.5 * (8 * 60 - 4 * 4), 1e-9);
+    frame_stick_free(stick);
+}
+END_TEST
+
 START_TEST(the_limits_hold) {
     const frame_stick_in in = stick_in(20, 20, 40);
     frame_stick *stick = stick_of(&in);
@@ -136,6 +156,7 @@ static void add(TCase *tests) {
     tcase_add_test(tests, sticks_that_cannot_be);
     tcase_add_test(tests, planes_that_cannot_be);
     tcase_add_test(tests, a_refused_cut_changes_nothing);
+    tcase_add_test(tests, a_stick_stays_in_one_piece);
     tcase_add_test(tests, the_limits_hold);
     tcase_add_test(tests, nothing_is_no_stick);
 }

@@ -122,24 +122,25 @@ START_TEST(outline_of_a_rafter) {
 }
 END_TEST
 
-/* Two notches from above and below that meet in a point leave one face in two loops that touch, not one that crosses.
- */
+/* Two notches in the left half of the thickness, from above and below, that meet in a point leave the left face in two
+ * loops that touch, not one that crosses. */
 START_TEST(parts_that_touch_in_a_point) {
     const frame_stick_in in = stick_in(1.5, 8, 60);
     frame_stick *stick = stick_of(&in);
-    const frame_stick_plane above[2] = {plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, 1, 0, 1),
-                                        plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, -1, 0, 1)};
-    const frame_stick_plane below[2] = {plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, 1, 0, -1),
-                                        plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, -1, 0, -1)};
-    ck_assert_int_eq(frame_stick_notch(stick, above, 2, FRAME_STICK_NOTCH), FRAME_OK);
-    ck_assert_int_eq(frame_stick_notch(stick, below, 2, FRAME_STICK_NOTCH), FRAME_OK);
-    ck_assert_double_eq_tol(volume_of(stick), 1.5 * (8 * 60 - 2 * 4 * 4), near);
+    for (int up = -1; up <= 1; up += 2) {
+        const frame_stick_plane notch[3] = {plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, 1, 0, up),
+                                            plane_at(FRAME_STICK_SHOULDER, 30, 0, 0, -1, 0, up),
+                                            plane_at(FRAME_STICK_LAP_FACE, 30, 0, 0, 0, 1, 0)};
+        ck_assert_int_eq(frame_stick_notch(stick, notch, 3, FRAME_STICK_NOTCH), FRAME_OK);
+    }
+    ck_assert_double_eq_tol(volume_of(stick), 1.5 * 8 * 60 - 0.75 * 2 * 4 * 4, near);
     ck_assert_double_eq_tol(outline_area(stick, L), 8 * 60 - 2 * 4 * 4, near);
+    ck_assert_double_eq_tol(outline_area(stick, R), 8 * 60, near);
     int loops = 0;
     for (size_t i = 0; i < frame_stick_corner_count(stick); i++) {
         frame_stick_corner corner;
         ck_assert_int_eq(frame_stick_corner_at(stick, i, &corner), FRAME_OK);
-        if (corner.face == FRAME_STICK_RIGHT && corner.loop + 1 > loops) loops = corner.loop + 1;
+        if (corner.face == FRAME_STICK_LEFT && corner.loop + 1 > loops) loops = corner.loop + 1;
     }
     ck_assert_int_eq(loops, 2);
     frame_stick_free(stick);

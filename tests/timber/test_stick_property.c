@@ -29,13 +29,15 @@ static frame_stick_plane reversed(frame_stick_plane plane) {
     return plane;
 }
 
+/* 0 when nothing is left, APART when it is no longer one piece: such a round says nothing. */
+#define APART (-1.0)
 static double volume_with(const frame_stick_in *in, const frame_stick_plane *planes, size_t count) {
     frame_stick_in with = *in;
     frame_stick *stick = NULL;
     with.planes = planes;
     with.plane_count = count;
     const frame_status status = frame_stick_new(&with, &stick);
-    if (status == FRAME_IMPOSSIBLE) return 0;
+    if (status == FRAME_IMPOSSIBLE) return strstr(frame_error_text(), "apart") ? APART : 0;
     ck_assert_msg(status == FRAME_OK, "%s", frame_error_text());
     const double volume = volume_of(stick);
     frame_stick_free(stick);
@@ -56,6 +58,7 @@ END_TEST
 
 /* A notch and what it takes away: what is left when all its planes cut from the other side. */
 START_TEST(a_notch_and_its_waste_make_the_whole) {
+    int rounds = 0;
     for (int round = 0; round < 1000; round++) {
         const frame_stick_in in = random_in();
         const size_t bounds = 2 + (size_t)random_between(0, 2.99);
@@ -65,9 +68,12 @@ START_TEST(a_notch_and_its_waste_make_the_whole) {
         for (size_t i = 0; i < bounds; i++) planes[5 + i % 3] = random_plane(&in), planes[5 + i % 3].notch = 2;
         const size_t count = bounds < 3 ? 5 + bounds : 8;
         const double whole = volume_with(&in, planes, 5), left = volume_with(&in, planes, count);
+        if (whole == APART || left == APART) continue;
+        rounds++;
         for (size_t i = 5; i < count; i++) planes[i] = reversed(planes[i]), planes[i].notch = FRAME_NOT_GIVEN_INT;
         ck_assert_double_eq_tol(left + volume_with(&in, planes, count), whole, 1e-8);
     }
+    ck_assert_int_gt(rounds, 500);
 }
 END_TEST
 
