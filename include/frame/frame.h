@@ -16,6 +16,7 @@
 #include <frame/timber.h>
 #include <frame/strength.h>
 #include <frame/joint.h>
+#include <frame/code.h>
 #include <frame/roof.h>
 #include <frame/takeoff.h>
 

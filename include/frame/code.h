@@ -1,0 +1,124 @@
+/** @file code.h
+ * The code book: prescriptive tables and rules of the residential code, looked up as an inspector does, edition by edition.
+ * Nothing here is calculated but what the tables' own notes allow: a case a table does not cover is refused, with what it
+ * does cover.
+ */
+#ifndef FRAME_CODE_H
+#define FRAME_CODE_H
+
+#include <frame/base.h>
+#include <frame/material.h>
+
+FRAME_BEGIN
+
+/** Which book is asked: the edition of the International Residential Code that the place has adopted, or one of the few
+ * other texts that single tables know. */
+typedef int32_t frame_code_edition;
+enum frame_code_edition_values {
+    FRAME_CODE_2015 = 1, /**< "2015" | "IRC 2015" | "2015 IRC" | "IRC2015". International Residential Code 2015. */
+    FRAME_CODE_2018 = 2, /**< "2018" | "IRC 2018" | "2018 IRC" | "IRC2018". International Residential Code 2018. */
+    FRAME_CODE_2021 = 3, /**< "2021" | "IRC 2021" | "2021 IRC" | "IRC2021". International Residential Code 2021. */
+    FRAME_CODE_2024 = 4, /**< "2024" | "IRC 2024" | "2024 IRC" | "IRC2024". International Residential Code 2024. */
+    FRAME_CODE_2012_PROPOSAL = 5, /**< "2012 proposal" | "2012" | "IRC 2012". Single-ply headers as proposed for the 2012 edition (change RB104-09/10); no other table. */
+    FRAME_CODE_IBC_2018 = 6, /**< "IBC 2018" | "2018 IBC". International Building Code 2018, table 2308.7.2(2) alone, as far as it was seen. */
+    FRAME_CODE_DCA6 = 7,     /**< "DCA 6" | "DCA6". Prescriptive Residential Wood Deck Construction Guide, on the 2012 and 2015 code; decks alone. */
+    FRAME_CODE_DCA6_09 = 8   /**< "DCA 6-09" | "DCA6-09". The same guide of 2009 with its addendum of 2013; southern pine deck joists alone. */
+};
+
+/** Cautions that go with what the code book says. */
+typedef int32_t frame_code_caution;
+enum frame_code_caution_values {
+    FRAME_CODE_CAUTION_LOCAL = 0,      /**< "local". Local amendments govern, and the building official decides: ask which edition is adopted and what was changed in it. */
+    FRAME_CODE_CAUTION_SCOPE = 1,      /**< "scope". Holds for buildings within the scope of the residential code and of this table; beyond it, licensed design. */
+    FRAME_CODE_CAUTION_SECONDARY = 2,  /**< "secondary". Rests on somebody's transcription of the code: look it up in the printed code before relying on it. */
+    FRAME_CODE_CAUTION_MEMORY = 3,     /**< "from_memory". Recalled, the text was not seen: look it up in the printed code before relying on it. */
+    FRAME_CODE_CAUTION_DOUBTFUL = 4,   /**< "doubtful". The figure is doubtful, most likely a misprint: do not build by it; see the note. */
+    FRAME_CODE_CAUTION_NOTE = 5,       /**< "note". There is something odd about this figure as printed: see the note. */
+    FRAME_CODE_CAUTION_OVERLAY = 6,    /**< "overlay". A local amendment that you gave stands here in place of the book. */
+    FRAME_CODE_CAUTION_COVERED = 7,    /**< "covered". Read in a heavier column or row that covers what was asked: the table has none for it. */
+    FRAME_CODE_CAUTION_BETWEEN = 8,    /**< "between". Interpolated between two columns, as the table's notes allow. */
+    FRAME_CODE_CAUTION_OVER_26 = 9,    /**< "over_26". The table says only that the span exceeds 26 ft: 26 ft is given, and lumber that long is hard to get. */
+    FRAME_CODE_CAUTION_NO_SNOW = 10,   /**< "no_snow". Asked for roof live load alone: holds only where there is no more ground snow load than the table allows for. */
+    FRAME_CODE_CAUTION_TIES = 11,      /**< "ties". Holds only with ceiling joists or rafter ties at the plate, or a ridge that is carried: without them rafters push the walls apart. */
+    FRAME_CODE_CAUTION_TOP_BRACED = 12, /**< "top_braced". Holds only where joists or rafters brace the top of the header along its length: cripples do not, then 2x8 and deeper have 0.7 of the span. */
+    FRAME_CODE_CAUTION_POINT_LOADS = 13, /**< "point_loads". For evenly spread loads only: no post, girder or header may stand on it. */
+    FRAME_CODE_CAUTION_STAMP = 14,     /**< "stamp". For lumber with the grade stamp asked for; unstamped or old lumber is not covered. */
+    FRAME_CODE_CAUTION_UPLIFT = 15,    /**< "uplift". Uplift at the back end must be held down. */
+    FRAME_CODE_CAUTION_BEHIND = 16,    /**< "behind". Look at what lies behind a ledger before fastening to it: a band joist of the thickness asked for, no veneer, no cantilevered floor; and flash it. */
+    FRAME_CODE_CAUTION_LATERAL = 17,   /**< "lateral". What holds it sideways and against uplift is not in this table. */
+    FRAME_CODE_CAUTION_SHORE = 18,     /**< "shore". Shore both sides of a bearing wall before a stud or plate of it is cut. */
+    FRAME_CODE_CAUTION_MAKER = 19,     /**< "maker". The maker's own rule, as you gave it, governs: keep its sheet on the job. */
+    FRAME_CODE_CAUTION_ORDER = 20,     /**< "order". The text shows the blocks of this table by pictures: their order was taken from their values. */
+    FRAME_CODE_CAUTION_SOIL = 21,      /**< "soil". The bearing value of the soil is your word: where it is not known the code takes 1,500 psf, and poor soil needs a report. */
+    FRAME_CODE_CAUTION_FROST = 22,     /**< "frost". Footings reach below the frost line, 12 in at least. */
+    FRAME_CODE_CAUTION_TREATED = 23,   /**< "treated". Lumber out of doors or on concrete is naturally durable or treated, and its fasteners are made for that. */
+    FRAME_CODE_CAUTION_PROTECT = 24,   /**< "protect". Pipes and wires near the edge of a stud or plate are covered by steel plates. */
+    FRAME_CODE_CAUTION_AMENDED = 25    /**< "amended". Taken from the code of one state or city, or a code made after this one: another place's may differ. */
+};
+/** What the code book leaves unchecked. */
+typedef int32_t frame_code_not_checked;
+enum frame_code_not_checked_values {
+    FRAME_CODE_UNCHECKED_BEARING = 0,    /**< "bearing". Bearing at the ends, and what carries them down to the ground. */
+    FRAME_CODE_UNCHECKED_LATERAL = 1,    /**< "lateral_support". Blocking, bridging and lateral support at the ends. */
+    FRAME_CODE_UNCHECKED_NOTCHES = 2,    /**< "notches". Notches and holes: see code_hole. */
+    FRAME_CODE_UNCHECKED_CALCULATED = 3, /**< "calculated". The calculation beside it: see joist_span, beam_check. */
+    FRAME_CODE_UNCHECKED_UPLIFT = 4,     /**< "uplift". Wind uplift and its path down to the foundation. */
+    FRAME_CODE_UNCHECKED_DRIFT = 5,      /**< "drift". Drifted, sliding and unbalanced snow: the tables know the ground snow load alone. */
+    FRAME_CODE_UNCHECKED_FOOTINGS = 6,   /**< "footings". Posts, footings and soil under it. */
+    FRAME_CODE_UNCHECKED_CONNECTIONS = 7, /**< "connections". The connections to what it stands on and what stands on it. */
+    FRAME_CODE_UNCHECKED_WIND = 8,       /**< "wind". Whether the place's wind lies within the code's prescriptive scope. */
+    FRAME_CODE_UNCHECKED_SEISMIC = 9,    /**< "seismic". Earthquakes: design category, irregular buildings, heavy veneer. */
+    FRAME_CODE_UNCHECKED_OTHER_HOLES = 10 /**< "other_holes". Holes and notches that were not told of. */
+};
+
+/** What a joist is part of. */
+typedef int32_t frame_code_use;
+enum frame_code_use_values {
+    FRAME_CODE_USE_FLOOR = 1,   /**< "floor" | "floor joist". A floor joist. */
+    FRAME_CODE_USE_CEILING = 2, /**< "ceiling" | "ceiling joist". A ceiling joist. */
+    FRAME_CODE_USE_RAFTER = 3   /**< "rafter" | "roof". A rafter; its span is level, not along the slope. */
+};
+
+/** A joist or rafter to look up. */
+typedef struct frame_code_joist_span_in {
+    uint32_t struct_size, struct_id;
+    frame_code_use use;       /**< required. What it is part of. */
+    frame_size size;          /**< required. Nominal size, 2x4 to 2x12. */
+    frame_species species;    /**< required. Douglas Fir-Larch, Hem-Fir, Southern Pine or Spruce-Pine-Fir. */
+    frame_grade grade;        /**< required. Select Structural, No.1, No.2 or No.3. */
+    double spacing_in;        /**< required : >0..48. Spacing on centres: 12, 16, 19.2 or 24. */
+    double live_psf;          /**< optional : 0..200. Live load; a rafter's roof live load; not for a rafter under snow. */
+    double dead_psf;          /**< required : 0..100. Dead load. */
+    double snow_psf;          /**< optional : 0..300. Ground snow load on a rafter, 0 for none. */
+    double deflection_limit;  /**< "360 for floors, 240 for ceilings, 180 for rafters without a ceiling" : 1..2000. Deflection limit, span over this; 240 for rafters with a ceiling on them. */
+    double tie_height_ratio;  /**< 0 : 0..<1. Height of the rafter ties above the plate over the height of the ridge above it; 0 with ties at the plate. */
+    frame_code_edition edition; /**< required. Which edition. */
+    frame_bool covering;      /**< no. Between the table's columns, read the heavier one that covers the case, instead of refusing. */
+    frame_bool doubtful;      /**< no. Give a figure that is marked doubtful, as printed, instead of refusing it. */
+    int32_t spare;
+} frame_code_joist_span_in;
+
+/** The longest span the table allows. */
+typedef struct frame_code_joist_span_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double span_in;       /**< Longest clear span, level. */
+    double table_span_in; /**< The span as the table prints it, before its notes are applied. */
+} frame_code_joist_span_out;
+
+/** Looks up the span of a floor joist (IRC tables R502.3.1), ceiling joist (R802.5.1) or rafter (R802.4.1). The tables know
+ * sleeping rooms (live 30 psf) and other rooms (40), attics without (10) and with limited storage (20), roof live load 20,
+ * ground snow 30, 50 and 70, dead load 10 or 20 (attics 5 or 10), and no interpolation. FRAME_NO_VALUE between columns and
+ * for an edition whose table is not known, FRAME_OUTSIDE_SCOPE beyond them, FRAME_REFUSED for a doubtful figure. */
+FRAME_CALCULATION(code_joist_span);
+
+FRAME_END
+
+#endif
