@@ -79,7 +79,7 @@ enum frame_bending_not_checked_values {
     FRAME_BENDING_UNCHECKED_SELF_WEIGHT = 9, /**< "self_weight". The member's own weight, unless it is part of the dead load given. */
     FRAME_BENDING_UNCHECKED_SLOPE = 10,    /**< "slope". The slope: the rafter is taken as level, with all loads on plan, as the code's tables do. */
     FRAME_BENDING_UNCHECKED_ROLLING = 11,  /**< "rolling". Bridging, blocking and end restraint by depth to breadth (NDS 4.4.1). */
-    FRAME_BENDING_UNCHECKED_LEDGE = 12     /**< "side_hung". Members hung by fasteners in their sides, where the shear is greater (NDS 3.4.3.3). */
+    FRAME_BENDING_UNCHECKED_SIDE_HUNG = 12     /**< "side_hung". Members hung by fasteners in their sides, where the shear is greater (NDS 3.4.3.3). */
 };
 
 /** A joist or rafter on one simple span under uniform load. Give species, grade and size; or, for lumber the tables do not
@@ -227,6 +227,109 @@ typedef struct frame_joist_span_out {
  * uniform load, compression edge held, deflection under live load or snow alone with E as tabulated, C_r where spacing is at most 24 in;
  * the tables' own limit of 26 ft is not applied. FRAME_REQUIRED when neither live load nor snow is given. */
 FRAME_CALCULATION(joist_span);
+
+/** A beam or header on one simple span under uniform load. Give species, grade and size; or, for lumber the tables do not have,
+ * its design values and size or width_in and depth_in. Loads in plf, or in psf over spacing_in, or both: they add. */
+typedef struct frame_beam_check_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< optional. Nominal size of one ply. */
+    frame_species species;   /**< optional. Species or species group. */
+    frame_grade grade;       /**< optional. Visual grade. */
+    int32_t plies;           /**< 1 : 1..8. Members acting together. */
+    frame_turned turned;     /**< on edge. How it is turned to the load. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_bool repetitive;   /**< no. Three or more at most 24 in apart, or three plies and more, share the load through sheathing (NDS 4.3.9). */
+    frame_compression_edge compression_edge; /**< free. What holds the edge in compression. */
+    frame_temperature temperature;     /**< normal. How hot it gets for long. */
+    frame_load_duration live_duration; /**< ten years. How long the live load lasts. */
+    frame_bool shear_at_depth; /**< no. Leave the load within the depth of each support out of the shear (NDS 3.4.3.1): only for bearing below and load above. */
+    frame_bool self_weight;  /**< no. Add the member's own weight, by its specific gravity. */
+    int32_t spare;
+    double span_in;          /**< required : >0..1200. Span: clear span and half the bearing needed at each end (NDS 3.2.1). */
+    double dead_plf;         /**< optional : 0..1e5. Dead load on a foot of beam; 0 must be said. */
+    double live_plf;         /**< optional : 0..1e5. Live load. */
+    double roof_live_plf;    /**< optional : 0..1e5. Roof live load, on plan. */
+    double snow_plf;         /**< optional : 0..1e5. Snow, on plan. */
+    double spacing_in;       /**< optional : >0..480. Width that it carries, for loads in psf; centre to centre, for repetitive use. */
+    double dead_psf;         /**< optional : 0..1000. Dead load over spacing_in. */
+    double live_psf;         /**< optional : 0..1000. Live load over spacing_in. */
+    double roof_live_psf;    /**< optional : 0..1000. Roof live load on plan, over spacing_in. */
+    double snow_psf;         /**< optional : 0..1000. Snow on plan, over spacing_in. */
+    double bearing_in;       /**< optional : >0..48. Length of bearing at each end; without it bearing is not checked. */
+    double unbraced_length_in; /**< optional : >0..1200. Distance between braces of a free compression edge; the span without it. */
+    double notch_in;         /**< optional : >0..60. Depth of a notch at the ends in the lower edge, at most a quarter of the depth. */
+    double deflection_limit; /**< 360 : 1..10000. Span over this is the most it may sag under live load or snow. */
+    double total_deflection_limit; /**< 240 : 1..10000. Span over this is the most it may sag in all, with creep. */
+    double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+    double width_in;         /**< optional : >0..60. True thickness of one ply, instead of size. */
+    double depth_in;         /**< optional : >0..60. True width of one ply (its depth on edge), instead of size. */
+    double fb_psi;           /**< optional : >0..20000. F_b, instead of species and grade. */
+    double fv_psi;           /**< optional : >0..5000. F_v, with fb_psi. */
+    double fc_perp_psi;      /**< optional : >0..10000. F_c-perp, with fb_psi. */
+    double e_psi;            /**< optional : >0..1e7. E, with fb_psi. */
+    double e_min_psi;        /**< optional : >0..1e7. E_min, with fb_psi, for a free compression edge. */
+    double specific_gravity; /**< optional : >0..1.5. Specific gravity, with fb_psi, for self_weight. */
+} frame_beam_check_in;
+
+/** How a beam holds. A ratio is the share used of what is allowed: up to 1 it holds. */
+typedef struct frame_beam_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : bending_caution. Cautions. */
+    uint64_t not_checked; /**< bits : bending_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    frame_governing governs; /**< The check with the largest ratio. */
+    frame_load_combination combination; /**< The combination of loads that governs bending. */
+    frame_load_combination shear_combination; /**< The combination of loads that governs shear. */
+    int32_t spare;
+    double ratio;            /**< The largest of the ratios. */
+    double bending_ratio;    /**< f_b over F_b'. */
+    double shear_ratio;      /**< f_v over F_v'. */
+    double bearing_ratio;    /**< f_c-perp over F_c-perp'; not given without a length of bearing. */
+    double deflection_ratio; /**< The larger of the two ratios of deflection. */
+    double deflection_live_ratio;  /**< Deflection under live load or snow over its limit. */
+    double deflection_total_ratio; /**< Deflection in all, with creep, over its limit. */
+    double dead_plf;         /**< Dead load on a foot of beam, own weight included if it was asked for. */
+    double transient_plf;    /**< Largest load of the combinations without the dead load. */
+    double moment_lb_in;     /**< Largest bending moment of the governing combination, M. */
+    double shear_lb;         /**< Shear of the combination that governs shear, V. */
+    double reaction_lb;      /**< Largest reaction at each end, R. */
+    double fb_actual_psi;    /**< Bending stress, f_b. */
+    double fb_adjusted_psi;  /**< Adjusted bending design value, F_b'. */
+    double fv_actual_psi;    /**< Shear stress, f_v; at a notch raised by NDS 3.4.3.2. */
+    double fv_adjusted_psi;  /**< Adjusted shear design value, F_v'. */
+    double fc_perp_actual_psi;   /**< Bearing stress, f_c-perp. */
+    double fc_perp_adjusted_psi; /**< Adjusted design value across the grain, F_c-perp'. */
+    double e_adjusted_psi;       /**< Adjusted modulus of elasticity, E'. */
+    double deflection_live_in;   /**< Deflection under live load or snow. */
+    double deflection_total_in;  /**< Deflection in all, with creep. */
+    double deflection_live_limit_in;  /**< The most it may sag under live load or snow. */
+    double deflection_total_limit_in; /**< The most it may sag in all. */
+    double bearing_needed_in;    /**< Length of bearing that would just do. */
+    double section_modulus_in3;  /**< Section modulus, S. */
+    double inertia_in4;          /**< Moment of inertia, I. */
+    double load_duration_factor;  /**< C_D of the combination that governs bending. */
+    double shear_load_duration_factor; /**< C_D of the combination that governs shear. */
+    double wet_service_factor;    /**< C_M on F_b. */
+    double temperature_factor;    /**< C_t on F_b. */
+    double beam_stability_factor; /**< C_L. */
+    double size_factor;           /**< C_F on F_b. */
+    double flat_use_factor;       /**< C_fu on F_b. */
+    double incising_factor;       /**< C_i on F_b. */
+    double repetitive_member_factor; /**< C_r. */
+    double bearing_area_factor;   /**< C_b: 1 at the ends of a member. */
+    double slenderness_ratio;     /**< R_B; not given where C_L is 1 by rule. */
+} frame_beam_check_out;
+
+/** Checks a beam or header of sawn lumber on a simple span under uniform dead, live, roof live and snow load by NDS 2018, allowable
+ * stress design: bending, shear, bearing, deflection, each under the combination of ASCE 7-16 2.4.1 that is worst for it, dead load
+ * alone included, with all factors of table 4.3.1. Plies on edge stand side by side; plies lying flat are summed, never one block.
+ * FRAME_REQUIRED without a dead load or without any other load; FRAME_OUTSIDE_SCOPE where the slenderness R_B is over 50 or a notch
+ * is over a quarter of the depth; FRAME_REFUSED where repetitive use is claimed outside NDS 4.3.9; FRAME_IMPOSSIBLE where the bearings
+ * are longer than the span. */
+FRAME_CALCULATION(beam_check);
 
 FRAME_END
 

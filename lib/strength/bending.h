@@ -31,10 +31,25 @@ typedef struct frame_bending {
     double fb, fb_adjusted, fv, fv_adjusted, fc_perp, fc_perp_adjusted, e_adjusted;
     double deflection_live, deflection_total, live_limit, total_limit, bearing_needed;
     double bending_ratio, shear_ratio, bearing_ratio, live_ratio, total_ratio, deflection_ratio, ratio;
-    double load_duration, shear_load_duration, stability, slenderness;
+    double load_duration, shear_load_duration, stability, slenderness, transient;
     int combination, shear_combination; /* 0 to 5 */
     frame_governing governs;
 } frame_bending;
+
+FRAME_ALWAYS_INLINE int frame_given(double value) {
+    return value != FRAME_NOT_GIVEN;
+}
+FRAME_ALWAYS_INLINE double frame_or(double value, double otherwise) {
+    return frame_given(value) ? value : otherwise;
+}
+FRAME_ALWAYS_INLINE int32_t frame_or_int(int32_t value, int32_t otherwise) {
+    return value != FRAME_NOT_GIVEN_INT ? value : otherwise;
+}
+
+/* NDS 3.5.2 (from memory): 1.5 for seasoned lumber, 2.0 for lumber that is or stays wet. */
+FRAME_ALWAYS_INLINE double frame_creep_factor(double value, frame_service service) {
+    return frame_or(value, service == FRAME_SERVICE_WET ? 2.0 : 1.5);
+}
 
 #define FRAME_COMBINATION_NAME(i) frame_word_text("load_combination", (i) + 1)
 
@@ -292,6 +307,7 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     const double Delta_D = frame_bending_sag_dead(ask, w_D, r->e_adjusted, r->inertia, record);
     FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2");
     FRAME_STEP(record, Delta_T, K_cr * Delta_D + Delta_t, "in", "deflection in all, with creep", "NDS 2018 3.5.2");
+    r->transient = w_t;
     r->deflection_live = Delta_t;
     r->deflection_total = Delta_T;
     r->live_ratio = r->total_ratio = r->deflection_ratio = r->live_limit = r->total_limit = FRAME_NOT_GIVEN;
@@ -328,14 +344,14 @@ FRAME_ALWAYS_INLINE frame_bool frame_bending_passes(const frame_bending *r) {
     return r->ratio <= 1 + 1e-9;
 }
 
-/* All checks. The caller has recorded the span L, the loads w_D, w_L, w_Lr, w_S and, for a slope, its cosine c. */
+/* All checks. The caller has found the section, and recorded the span L, the loads w_D, w_L, w_Lr, w_S and, for a
+ * slope, its cosine c. */
 FRAME_ALWAYS_INLINE frame_status frame_bending_check(const frame_member *m, const frame_bending_ask *ask,
                                                      const frame_loads *loads, frame_bending *r,
                                                      frame_working *record) {
     frame_combinations c;
     double F_bE;
     frame_combine(loads, &c, record);
-    frame_bending_section(m, r, record);
     const double E_min_prime = frame_bending_stiffness(m, ask->unbraced > 0, r, record);
     const frame_status status = frame_bending_buckling(m, ask, E_min_prime, &F_bE, r, record);
     if (status) return status;

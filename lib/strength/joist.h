@@ -11,13 +11,6 @@ FRAME_ALWAYS_INLINE const frame_joist_uses_row *frame_joist_use_row(frame_joist_
     return &frame_joist_uses_table[use - 1];
 }
 
-FRAME_ALWAYS_INLINE double frame_or(double given, double otherwise) {
-    return given != FRAME_NOT_GIVEN ? given : otherwise;
-}
-FRAME_ALWAYS_INLINE int32_t frame_or_int(int32_t given, int32_t otherwise) {
-    return given != FRAME_NOT_GIVEN_INT ? given : otherwise;
-}
-
 /* 1 / sqrt(1 + slope squared), 1 for a level member. */
 FRAME_ALWAYS_INLINE double frame_joist_cosine(double slope, frame_working *record) {
     if (!(slope > 0)) return 1;
@@ -58,7 +51,7 @@ FRAME_ALWAYS_INLINE void frame_joist_loads(frame_joist_use use, double spacing_i
 FRAME_ALWAYS_INLINE uint64_t frame_joist_not_checked(frame_joist_use use, double snow_psf, double slope) {
     uint64_t bits = FRAME_BIT(FRAME_BENDING_UNCHECKED_SUPPORTS) | FRAME_BIT(FRAME_BENDING_UNCHECKED_CUTS) |
                     FRAME_BIT(FRAME_BENDING_UNCHECKED_CONCENTRATED) | FRAME_BIT(FRAME_BENDING_UNCHECKED_WIND) |
-                    FRAME_BIT(FRAME_BENDING_UNCHECKED_ROLLING) | FRAME_BIT(FRAME_BENDING_UNCHECKED_LEDGE);
+                    FRAME_BIT(FRAME_BENDING_UNCHECKED_ROLLING) | FRAME_BIT(FRAME_BENDING_UNCHECKED_SIDE_HUNG);
     if (snow_psf > 0) bits |= FRAME_BIT(FRAME_BENDING_UNCHECKED_SNOW_FORMS);
     if (use == FRAME_USE_RAFTER) bits |= FRAME_BIT(FRAME_BENDING_UNCHECKED_THRUST);
     if (use == FRAME_USE_RAFTER && slope == FRAME_NOT_GIVEN) bits |= FRAME_BIT(FRAME_BENDING_UNCHECKED_SLOPE);
@@ -71,11 +64,6 @@ FRAME_ALWAYS_INLINE uint64_t frame_joist_cautions(const frame_member *m, frame_j
     if (use == FRAME_USE_RAFTER) bits |= FRAME_BIT(FRAME_BENDING_CAUTION_RAFTER);
     if (snow_psf > 0) bits |= FRAME_BIT(FRAME_BENDING_CAUTION_SNOW_BASIS);
     return bits;
-}
-
-/* NDS 3.5.2: 1.5 for seasoned lumber, 2.0 for lumber that is or stays wet. */
-FRAME_ALWAYS_INLINE double frame_creep_factor(double given, frame_service service) {
-    return frame_or(given, service == FRAME_SERVICE_WET ? 2.0 : 1.5);
 }
 
 #endif

@@ -22,14 +22,15 @@ FRAME_ALWAYS_INLINE frame_joist_check_in settle(const frame_joist_check_in *give
 
 FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_check_in *given) {
     if (given->live_psf == FRAME_NOT_GIVEN && given->snow_psf == FRAME_NOT_GIVEN)
-        return frame_no_load("live_psf", "a live load or snow, 0 if there is none");
+        return frame_lacks("live_psf", "a live load or snow, 0 if there is none");
     if (given->slope != FRAME_NOT_GIVEN && given->use != FRAME_USE_RAFTER) return frame_slope_refused(given->slope);
     if (given->bearing_in * 2 > given->span_in) return frame_bearing_too_long(given->bearing_in, given->span_in);
     if (given->unbraced_length_in != FRAME_NOT_GIVEN && given->compression_edge == FRAME_EDGE_HELD)
         return frame_edge_conflict(given->unbraced_length_in);
     if (given->compression_edge == FRAME_EDGE_FREE && given->fb_psi != FRAME_NOT_GIVEN &&
         given->e_min_psi == FRAME_NOT_GIVEN)
-        return frame_no_e_min();
+
+        return frame_lacks("e_min_psi", "E_min, for a free compression edge");
     return FRAME_OK;
 }
 
@@ -88,6 +89,7 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *given, frame_
     const frame_member_ask wanted = FRAME_MEMBER_ASK(&in, FRAME_TURNED_ON_EDGE);
     if ((status = frame_member_find(&wanted, &member))) return status;
     if ((status = frame_member_load_sharing(&member, in.repetitive, in.spacing_in, &ask.repetitive))) return status;
+    frame_bending_section(&member, &result, record);
     FRAME_HEADING(record, "Span and loads");
     FRAME_GIVEN(record, L, in.span_in, "in", "span on plan");
     ask.span = L;

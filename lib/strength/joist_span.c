@@ -20,7 +20,7 @@ FRAME_ALWAYS_INLINE frame_joist_span_in settle(const frame_joist_span_in *given)
 
 FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_span_in *given) {
     if (given->live_psf == FRAME_NOT_GIVEN && given->snow_psf == FRAME_NOT_GIVEN)
-        return frame_no_load("live_psf", "a live load or snow, 0 if there is none");
+        return frame_lacks("live_psf", "a live load or snow, 0 if there is none");
     if (given->slope != FRAME_NOT_GIVEN && given->use != FRAME_USE_RAFTER) return frame_slope_refused(given->slope);
     return FRAME_OK;
 }
@@ -180,12 +180,12 @@ FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *given, frame_jo
     const frame_member_ask wanted = member_ask(&in);
     if ((status = frame_member_find(&wanted, &member))) return status;
     if ((status = frame_member_load_sharing(&member, in.repetitive, in.spacing_in, &C_r))) return status;
+    frame_bending_section(&member, &result, record);
     FRAME_HEADING(record, "Loads");
     const double cosine = frame_joist_cosine(in.slope, record);
     frame_joist_loads(in.use, in.spacing_in, in.dead_psf, in.live_psf, in.snow_psf, cosine, &loads, record);
     frame_combine(&loads, &c, record);
     if (!(c.greatest > 0)) return frame_no_weight();
-    frame_bending_section(&member, &result, record);
     frame_bending_stiffness(&member, 0, &result, record);
     out->e_adjusted_psi = result.e_adjusted;
     solve_bending(&member, C_r, &c, &result, out, record);

@@ -3,21 +3,13 @@
 
 #include "base/error.h"
 #include "base/facts.h"
+#include "strength/refusals.h"
 #include "table_temperature_factors.h"
 
 static const frame_stress_factors dry = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "dry in use, NDS 2018 4.3.3"};
 static const frame_stress_factors not_incised = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "not incised, NDS 2018 4.3.8"};
 static const frame_stress_factors on_edge = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "on edge, NDS 2018 4.3.7"};
 static const frame_stress_factors given = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_USER, "part of the values given"};
-
-static frame_status lacks(const char *field, const char *valid) {
-    return frame_fail(FRAME_REQUIRED, field, "", valid, "%s: not given; valid is %s", field, valid);
-}
-
-static frame_status contradicts(const char *field, const char *other) {
-    return frame_fail(FRAME_CONFLICT, field, "", "one of the two",
-                      "%s: given together with %s; valid is one of the two", field, other);
-}
 
 static int is_given(double value) {
     return value != FRAME_NOT_GIVEN;
@@ -28,25 +20,25 @@ static int has(int32_t value) {
 
 static frame_status find_section(const frame_member_ask *ask, double *thickness, double *width, frame_known *known) {
     if (!has(ask->size)) {
-        if (!is_given(ask->width_in)) return lacks("size", "a nominal size, or width_in and depth_in");
-        if (!is_given(ask->depth_in)) return lacks("depth_in", "the true depth, with width_in");
+        if (!is_given(ask->width_in)) return frame_lacks("size", "a nominal size, or width_in and depth_in");
+        if (!is_given(ask->depth_in)) return frame_lacks("depth_in", "the true depth, with width_in");
         *thickness = ask->width_in;
         *width = ask->depth_in;
         *known = FRAME_KNOWN_USER;
         return FRAME_OK;
     }
-    if (is_given(ask->width_in)) return contradicts("width_in", "size");
-    if (is_given(ask->depth_in)) return contradicts("depth_in", "size");
+    if (is_given(ask->width_in)) return frame_contradicts("width_in", "size");
+    if (is_given(ask->depth_in)) return frame_contradicts("depth_in", "size");
     *known = frame_size_known(ask->size);
     return frame_size_dressed(ask->size, 0, thickness, width);
 }
 
 static frame_status user_values(const frame_member_ask *ask, frame_member *m) {
-    if (has(ask->species)) return contradicts("fb_psi", "species");
-    if (has(ask->grade)) return contradicts("fb_psi", "grade");
-    if (!is_given(ask->fv_psi)) return lacks("fv_psi", "F_v, with fb_psi");
-    if (!is_given(ask->fc_perp_psi)) return lacks("fc_perp_psi", "F_c-perp, with fb_psi");
-    if (!is_given(ask->e_psi)) return lacks("e_psi", "E, with fb_psi");
+    if (has(ask->species)) return frame_contradicts("fb_psi", "species");
+    if (has(ask->grade)) return frame_contradicts("fb_psi", "grade");
+    if (!is_given(ask->fv_psi)) return frame_lacks("fv_psi", "F_v, with fb_psi");
+    if (!is_given(ask->fc_perp_psi)) return frame_lacks("fc_perp_psi", "F_c-perp, with fb_psi");
+    if (!is_given(ask->e_psi)) return frame_lacks("e_psi", "E, with fb_psi");
     m->lumber = (frame_lumber){.fb_psi = ask->fb_psi,
                                .fv_psi = ask->fv_psi,
                                .fc_perp_psi = ask->fc_perp_psi,
@@ -64,10 +56,10 @@ static frame_status user_values(const frame_member_ask *ask, frame_member *m) {
 
 static frame_status table_values(const frame_member_ask *ask, frame_member *m) {
     if (is_given(ask->fv_psi) || is_given(ask->fc_perp_psi) || is_given(ask->e_psi) || is_given(ask->e_min_psi))
-        return lacks("fb_psi", "F_b, with the other design values; or none of them and a species and grade");
-    if (!has(ask->species)) return lacks("species", "a species and grade, or design values from fb_psi on");
-    if (!has(ask->grade)) return lacks("grade", "a grade, with the species");
-    if (!has(ask->size)) return lacks("size", "a nominal size, with the species");
+        return frame_lacks("fb_psi", "F_b, with the other design values; or none of them and a species and grade");
+    if (!has(ask->species)) return frame_lacks("species", "a species and grade, or design values from fb_psi on");
+    if (!has(ask->grade)) return frame_lacks("grade", "a grade, with the species");
+    if (!has(ask->size)) return frame_lacks("size", "a nominal size, with the species");
     m->user = 0;
     return frame_lumber_find(ask->species, ask->grade, ask->size, &m->lumber);
 }

@@ -13,8 +13,22 @@ frame_status frame_too_slender(double slenderness, double unbraced_length_in) {
                       "unbraced_length_in: %s makes the slenderness R_B %s; valid is %s", length, ratio, valid);
 }
 
-frame_status frame_no_load(const char *field, const char *valid) {
+frame_status frame_lacks(const char *field, const char *valid) {
     return frame_fail(FRAME_REQUIRED, field, "", valid, "%s: not given; valid is %s", field, valid);
+}
+
+frame_status frame_contradicts(const char *field, const char *other) {
+    return frame_fail(FRAME_CONFLICT, field, "", "one of the two",
+                      "%s: given together with %s; valid is one of the two", field, other);
+}
+
+frame_status frame_notch_too_deep(double notch_in, double depth_in) {
+    char notch[32], most[32];
+    frame_number_print(notch_in, 6, notch, sizeof notch);
+    frame_number_print(depth_in / 4, 6, most, sizeof most);
+    return frame_fail(FRAME_OUTSIDE_SCOPE, "notch_in", notch, "at most a quarter of the depth (NDS 4.4.3)",
+                      "notch_in: %s is deeper than a quarter of the depth; valid is at most %s (NDS 4.4.3)", notch,
+                      most);
 }
 
 frame_status frame_no_weight(void) {
@@ -36,11 +50,6 @@ frame_status frame_bearing_too_long(double bearing_in, double span_in) {
     return frame_fail(FRAME_IMPOSSIBLE, "bearing_in", bearing, "at most half the span",
                       "bearing_in: %s at each end is longer than a span of %s; valid is at most half the span", bearing,
                       span);
-}
-
-frame_status frame_no_e_min(void) {
-    const char *valid = "E_min, for a free compression edge";
-    return frame_fail(FRAME_REQUIRED, "e_min_psi", "", valid, "e_min_psi: not given; valid is %s", valid);
 }
 
 frame_status frame_edge_conflict(double unbraced_length_in) {

@@ -6,17 +6,18 @@
 
 /* R_B over 50, NDS 3.3.3.7. */
 frame_status frame_too_slender(double slenderness, double unbraced_length_in);
-/* No load was given; field is the one to name. */
-frame_status frame_no_load(const char *field, const char *valid);
 /* All loads are zero where a span is wanted. */
 frame_status frame_no_weight(void);
 /* A slope for what is no rafter. */
 frame_status frame_slope_refused(double slope);
 /* Two bearings longer than the span. */
 frame_status frame_bearing_too_long(double bearing_in, double span_in);
-/* A free compression edge needs E_min. */
-frame_status frame_no_e_min(void);
 /* An unbraced length for an edge that is held. */
 frame_status frame_edge_conflict(double unbraced_length_in);
+/* Something needed was not given, or two things contradict each other. */
+frame_status frame_lacks(const char *field, const char *valid);
+frame_status frame_contradicts(const char *field, const char *other);
+/* A notch over a quarter of the depth, NDS 4.4.3. */
+frame_status frame_notch_too_deep(double notch_in, double depth_in);
 
 #endif
