@@ -7,6 +7,8 @@ static double random_between(double low, double high) {
     return low + (high - low) * (seed >> 8) / 16777216.0;
 }
 
+/* Which number goes where may differ between compilers, which may ask for them in any order; what must hold, holds. */
+
 /* A stick of random section with a random compound cut at each end. */
 static frame_stick_in random_in(void) {
     return stick_in(random_between(0.5, 6), random_between(1, 14), random_between(30, 200));
@@ -68,10 +70,11 @@ START_TEST(a_notch_and_its_waste_make_the_whole) {
         for (size_t i = 0; i < bounds; i++) planes[5 + i % 3] = random_plane(&in), planes[5 + i % 3].notch = 2;
         const size_t count = bounds < 3 ? 5 + bounds : 8;
         const double whole = volume_with(&in, planes, 5), left = volume_with(&in, planes, count);
-        if (whole == APART || left == APART) continue;
-        rounds++;
         for (size_t i = 5; i < count; i++) planes[i] = reversed(planes[i]), planes[i].notch = FRAME_NOT_GIVEN_INT;
-        ck_assert_double_eq_tol(left + volume_with(&in, planes, count), whole, 1e-8);
+        const double waste = volume_with(&in, planes, count);
+        if (whole == APART || left == APART || waste == APART) continue;
+        rounds++;
+        ck_assert_double_eq_tol(left + waste, whole, 1e-8);
     }
     ck_assert_int_gt(rounds, 500);
 }
