@@ -42,13 +42,18 @@ static void plain_size(const char *text, char *plain) {
             chars[length - strlen(after[i])] = 0;
             break;
         }
-    const int penny = ends_with(start, "penny");
-    if (penny) chars[length - strlen("penny") - (size_t)ends_with(start, "-penny")] = 0;
-    snprintf(plain, SIZE_LENGTH, "%s%s", start, penny ? "d" : "");
+    if (ends_with(start, "penny")) {
+        length = strlen(start) - strlen("penny") - (size_t)ends_with(start, "-penny");
+        memmove(plain, start, length);
+        memcpy(plain + length, "d", 2);
+    } else {
+        memmove(plain, start, strlen(start) + 1);
+    }
 }
 
 static void take_row(const frame_fastener_row *row, frame_fastener *fastener) {
-    *fastener = (frame_fastener){row->diameter_in, row->root_in, row->length_in, row->tip_in, row->thread_in, row->known, row->source};
+    *fastener = (frame_fastener){row->diameter_in, row->root_in, row->length_in, row->tip_in,
+                                 row->thread_in,   row->known,   row->source};
 }
 
 static frame_status unknown_size(frame_dowel_kind kind, const char *size) {
@@ -85,8 +90,8 @@ static frame_status by_size(frame_dowel_kind kind, const char *size, frame_faste
 /* Screws and bolts have their root diameter by their nominal one; of a nail only the diameter is known then. */
 static void by_diameter(frame_dowel_kind kind, double diameter_in, frame_fastener *fastener) {
     static const double near = 1e-6;
-    *fastener =
-        (frame_fastener){diameter_in, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, FRAME_KNOWN_USER, "given"};
+    *fastener = (frame_fastener){diameter_in,     FRAME_NOT_GIVEN,  FRAME_NOT_GIVEN, FRAME_NOT_GIVEN,
+                                 FRAME_NOT_GIVEN, FRAME_KNOWN_USER, "given"};
     if (!frame_dowel_is_threaded(kind)) return;
     const char *word = frame_dowel_word(kind);
     for (int i = 0; i < frame_fastener_rows; i++) {
