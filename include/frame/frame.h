@@ -19,5 +19,7 @@
 #include <frame/code.h>
 #include <frame/roof.h>
 #include <frame/takeoff.h>
+#include <frame/building.h>
+#include <frame/packet.h>
 
 #endif

@@ -100,11 +100,13 @@ static void write_sentence(const char *sentence, frame_text *into) {
 }
 
 frame_status frame_assumed_text(const frame_field *field, frame_text *into) {
-    if (field->kind == FRAME_FIELD_LIST)
+    if (field->kind == FRAME_FIELD_LIST) {
         frame_text_addf(into, "%s: defaults were used in its items", field->name);
-    else
-        frame_text_addf(into, "%s = %s%s%s: %s", field->name, field->fallback_text, *field->unit ? " " : "",
-                        strpbrk(field->fallback_text, "0123456789") ? field->unit : "", field->meaning);
+        return frame_text_state(into);
+    }
+    const int has_unit = *field->unit && field->fallback != FRAME_NOT_GIVEN; /* a phrase has its unit in it */
+    frame_text_addf(into, "%s = %s%s%s: %s", field->name, field->fallback_text, has_unit ? " " : "",
+                    has_unit ? field->unit : "", field->meaning);
     return frame_text_state(into);
 }
 

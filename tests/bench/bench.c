@@ -58,7 +58,7 @@ static void prepare(void) {
         if (frame_design_values(&wanted, &values, NULL) || frame_section(&shape, &section, NULL)) exit(1);
         bare[i] = (bare_joist){section.width_in, section.depth_in, in->span_in, in->spacing_in, in->live_psf, in->dead_psf,
                                in->snow_psf, 1.5, values.fb_psi, values.fv_psi, values.fc_perp_psi, values.e_psi,
-                               values.size_factor_fb, 360, 240, 1.5};
+                               values.size_factor_bending, 360, 240, 1.5};
     }
 }
 

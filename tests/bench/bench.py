@@ -35,7 +35,7 @@ def by_numpy(c, b, d, values):
     greatest = numpy.where(snowy, numpy.maximum(dead + live, numpy.maximum(dead + snow, with_snow)), dead + live)
     area, s, i = b * d, b * d * d / 6, b * d ** 3 / 12
     span = c["span_in"]
-    bending = equivalent * span ** 2 / 8 / s / (values.fb_psi * values.size_factor_fb * 1.15)
+    bending = equivalent * span ** 2 / 8 / s / (values.fb_psi * values.size_factor_bending * 1.15)
     shear = 1.5 * equivalent * (span / 2 - d) / area / values.fv_psi
     bearing = greatest * span / 2 / (b * 1.5) / values.fc_perp_psi
     transient = numpy.maximum(numpy.maximum(live, snow), 0.75 * (live + snow))

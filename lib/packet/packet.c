@@ -1,0 +1,125 @@
+/* The packet: made from a job, written as a page and as lists. */
+#include "packet/packet.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#include "base/error.h"
+#include "base/memory.h"
+#include "tape/tape.h"
+#include "working/render.h"
+
+frame_status frame_building_packet(const frame_building_in *in, frame_packet **packet) {
+    frame_building *building;
+    if (!packet) return frame_fail(FRAME_REQUIRED, "packet", "NULL", "a place for the packet", "packet: NULL is no place");
+    const frame_status status = frame_building_solve(in, &building, NULL);
+    if (status) return status;
+    frame_packet *made = frame_take_zeroed(1, sizeof *made);
+    if (!made) {
+        frame_building_free(building);
+        return FRAME_NO_MEMORY;
+    }
+    made->building = building;
+    snprintf(made->name, sizeof made->name, "%s", in->name);
+    frame_building_result(building, &made->out);
+    *packet = made;
+    return FRAME_OK;
+}
+
+void frame_packet_free(frame_packet *packet) {
+    if (!packet) return;
+    frame_building_free(packet->building);
+    frame_give(packet);
+}
+
+void frame_packet_length(frame_text *into, double inches) {
+    frame_text *one;
+    if (frame_text_new(&one)) return;
+    frame_tape_add(one, inches, 16);
+    frame_text_add_xml(into, frame_text_chars(one));
+    frame_text_free(one);
+}
+
+void frame_packet_heading(frame_text *into, const char *id, const char *title) {
+    frame_text_addf(into, "<section id=\"%s\">\n<h2>%s</h2>\n", id, title);
+}
+
+static void write_cover(const frame_packet *packet, frame_text *into) {
+    const frame_building_out *out = &packet->out;
+    frame_text_add(into, "<header>\n<h1>");
+    frame_text_add_xml(into, packet->name);
+    frame_text_add(into, "</h1>\n");
+    frame_text_addf(into, "<p class=\"verdict\"><strong>%s</strong> %s</p>\n",
+                    out->passes ? "Every check passes." : "NOT EVERY CHECK PASSES.",
+                    out->passes ? "" : "See the checks before anything is cut.");
+    frame_text_addf(into, "<p>%d members to cut", (int)out->member_total);
+    if (out->worst_ratio != FRAME_NOT_GIVEN) {
+        frame_text_add(into, "; the hardest worked check uses ");
+        frame_text_add_fixed(into, 100 * out->worst_ratio, 0);
+        frame_text_add(into, " % of what it may");
+    }
+    if (out->cost != FRAME_NOT_GIVEN) {
+        frame_text_addf(into, "; %d boards for ", (int)out->boards_used);
+        frame_text_add_fixed(into, out->cost, 2);
+    }
+    frame_text_addf(into, ".</p>\n<p>Weakest source among the figures: %s. %s</p>\n", frame_word_text("known", out->known),
+                    frame_word_meaning("known", out->known));
+    frame_text_add(into, "</header>\n");
+}
+
+static const struct {
+    const char *id, *title;
+} sheets[] = {{"cautions", "Cautions"},       {"members", "Sticks and their cuts"}, {"checks", "Checks"},
+              {"marks", "Layout marks"},      {"boards", "Shopping list and cutting plan"}, {"assumed", "Assumed"},
+              {"unchecked", "Not checked"}};
+
+static void write_sheet_list(frame_text *into) {
+    frame_text_add(into, "<nav aria-label=\"Sheets\">\n<ol>\n");
+    for (size_t i = 0; i < sizeof sheets / sizeof *sheets; i++)
+        frame_text_addf(into, "<li><a href=\"#%s\">%s</a></li>\n", sheets[i].id, sheets[i].title);
+    frame_text_add(into, "</ol>\n</nav>\n");
+}
+
+frame_status frame_packet_html(const frame_packet *packet, frame_text *into) {
+    frame_text_add(into, "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
+    frame_text_add_xml(into, packet->name);
+    frame_text_add(into, "</title>\n<style>\n");
+    frame_text_add(into, frame_working_stylesheet());
+    frame_text_add(into, frame_packet_style);
+    frame_text_add(into, "</style>\n</head>\n<body>\n<main>\n");
+    write_cover(packet, into);
+    write_sheet_list(into);
+    frame_status status = frame_packet_notes(packet, FRAME_NOTE_CAUTION, "cautions", "Cautions", into);
+    if (!status) status = frame_packet_members(packet, into);
+    if (!status) status = frame_packet_checks(packet, into);
+    if (!status) status = frame_packet_marks(packet, into);
+    if (!status) status = frame_packet_buying(packet, into);
+    if (!status) status = frame_packet_notes(packet, FRAME_NOTE_ASSUMED, "assumed", "Assumed", into);
+    if (!status) status = frame_packet_notes(packet, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked", into);
+    frame_text_addf(into, "</main>\n<footer><p>Computed by libframe %s. Local code and the building official decide.</p></footer>\n"
+                          "</body>\n</html>\n", frame_version());
+    return status ? status : frame_text_state(into);
+}
+
+static frame_status save(const frame_packet *packet, const char *folder, const char *file,
+                         frame_status (*write)(const frame_packet *, frame_text *), frame_text *text) {
+    char path[1024];
+    if (snprintf(path, sizeof path, "%s/%s", folder, file) >= (int)sizeof path)
+        return frame_fail(FRAME_NOT_WRITTEN, "folder", folder, "a shorter path", "folder: the path is too long");
+    frame_text_clear(text);
+    const frame_status status = write(packet, text);
+    return status ? status : frame_text_save(text, path);
+}
+
+frame_status frame_packet_write(const frame_packet *packet, const char *folder) {
+    frame_text *text;
+    if (!folder) return frame_fail(FRAME_REQUIRED, "folder", "NULL", "a folder", "folder: NULL is not a folder");
+    frame_status status = frame_text_new(&text);
+    if (status) return status;
+    status = save(packet, folder, "index.html", frame_packet_html, text);
+    if (!status) status = save(packet, folder, "cuts.csv", frame_packet_cuts_csv, text);
+    if (!status) status = save(packet, folder, "cuts.json", frame_packet_cuts_json, text);
+    frame_text_free(text);
+    return status;
+}

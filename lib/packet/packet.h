@@ -1,0 +1,30 @@
+/* Inside the packet. */
+#ifndef FRAME_LIB_PACKET_PACKET_H
+#define FRAME_LIB_PACKET_PACKET_H
+
+#include <frame/packet.h>
+
+#include "building/building.h"
+#include "text/writer.h"
+
+struct frame_packet {
+    frame_building *building;
+    frame_building_out out;
+    char name[120];
+};
+
+extern const char frame_packet_style[];
+
+/* The sections of the page. Each writes itself, or nothing when it has nothing to say. */
+frame_status frame_packet_members(const frame_packet *packet, frame_text *into);
+frame_status frame_packet_checks(const frame_packet *packet, frame_text *into);
+frame_status frame_packet_marks(const frame_packet *packet, frame_text *into);
+frame_status frame_packet_buying(const frame_packet *packet, frame_text *into);
+frame_status frame_packet_notes(const frame_packet *packet, frame_note_kind kind, const char *id, const char *title,
+                                frame_text *into);
+
+/* A length in tape notation, escaped for the page. */
+void frame_packet_length(frame_text *into, double inches);
+void frame_packet_heading(frame_text *into, const char *id, const char *title);
+
+#endif
