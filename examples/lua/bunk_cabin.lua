@@ -19,6 +19,10 @@ local cabin = frame.building{
       dead_psf = 12, snow_psf = 35, roof_live_psf = 20 },
   },
 
+  headers = {
+    { name = "lake window header", opening_in = "6'", size = "2x10", plies = 2, species = "SPF", grade = "No.2",
+      carries = "cabin roof", dead_plf = 20, bearing_in = 3 },
+  },
 
   nailings = {
     { name = "rafter to ceiling joist", ties = "cabin roof", kind = "common nail", nail = "16d", count = 5, species = "SPF",
@@ -33,11 +37,13 @@ local cabin = frame.building{
   },
 }
 
-print(cabin)
 for check in cabin.checks() do
   print(string.format("%-26s %5.1f %%  %s, %s governs", check.name, 100 * check.ratio, check.passes and "passes" or "FAILS",
     check.governs))
 end
+
+print(string.format("%d members, %d boards for %.2f; weakest source: %s", cabin.member_total, cabin.boards_used, cabin.cost,
+  cabin.known))
 
 local folder = arg[1] or "."
 os.execute('mkdir -p "' .. folder .. '"')

@@ -9,7 +9,8 @@
 
 static void release_inside(void *object) {
     frame_building_inside *inside = object;
-    for (size_t i = 0; i < inside->workings.count; i++) frame_working_free(FRAME_ITEM(frame_working *, inside->workings, i));
+    for (size_t i = 0; i < inside->workings.count; i++)
+        frame_working_free(FRAME_ITEM(frame_working *, inside->workings, i));
     for (size_t i = 0; i < inside->sticks.count; i++) frame_stick_free(FRAME_ITEM(frame_stick *, inside->sticks, i));
     frame_array_give(&inside->workings);
     frame_array_give(&inside->sticks);
@@ -56,7 +57,8 @@ static frame_status sum_up(frame_job *job) {
     return frame_job_notes(job, job->in->name, out);
 }
 
-static frame_status solve(const frame_building_in *in, frame_answer *answer, frame_building_out *out, frame_working *w) {
+static frame_status solve(const frame_building_in *in, frame_answer *answer, frame_building_out *out,
+                          frame_working *w) {
     (void)w; /* each check has a working of its own, in the packet */
     frame_job job = {.in = in, .answer = answer, .out = out, .known = FRAME_KNOWN_READ};
     frame_status status = refuse_empty(in);

@@ -94,7 +94,8 @@ static frame_status write_boards(frame_job *job, const frame_stock_plan *made, c
     return FRAME_OK;
 }
 
-static frame_status write_purchases(frame_job *job, const group *of, const frame_stock_plan *made, const char *section) {
+static frame_status write_purchases(frame_job *job, const group *of, const frame_stock_plan *made,
+                                    const char *section) {
     for (size_t s = 0; s < of->stock.count; s++) {
         const frame_stock_length *stock = &FRAME_ITEM(frame_stock_length, of->stock, s);
         int32_t count = 0;
@@ -156,8 +157,11 @@ frame_status frame_job_buying(frame_job *job) {
     job->out->boards_used = 0;
     for (size_t i = 0; i < members->count; i++) {
         const frame_building_member *member = &FRAME_ITEM(frame_building_member, *members, i);
-        group of = {.pieces = {.item_size = sizeof(frame_stock_piece)}, .stock = {.item_size = sizeof(frame_stock_length)},
-                    .section = member->section, .grade = member->grade, .size = member->size};
+        group of = {.pieces = {.item_size = sizeof(frame_stock_piece)},
+                    .stock = {.item_size = sizeof(frame_stock_length)},
+                    .section = member->section,
+                    .grade = member->grade,
+                    .size = member->size};
         int begun = 0;
         for (size_t before = 0; before < i && !begun; before++)
             begun = same_group(&of, &FRAME_ITEM(frame_building_member, *members, before));

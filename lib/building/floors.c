@@ -5,7 +5,8 @@
 #include "material/lumber.h"
 
 /* A square-ended stick, for its drawing. */
-static frame_status square_stick(const char *name, const frame_building_floor *floor, double length, frame_stick **stick) {
+static frame_status square_stick(const char *name, const frame_building_floor *floor, double length,
+                                 frame_stick **stick) {
     frame_stick_in in;
     double thickness, depth;
     frame_status status = frame_size_dressed(floor->size, 0, &thickness, &depth);
@@ -19,9 +20,16 @@ static frame_status square_stick(const char *name, const frame_building_floor *f
     return frame_stick_new(&in, stick);
 }
 
-static frame_status add_member(frame_job *job, const frame_building_floor *floor, const char *name, double length, int32_t count) {
-    frame_job_piece piece = {.name = name, .of = floor->name, .cuts = "square both ends", .size = floor->size,
-                             .species = floor->species, .grade = floor->grade, .length_in = length, .count = count};
+static frame_status add_member(frame_job *job, const frame_building_floor *floor, const char *name, double length,
+                               int32_t count) {
+    frame_job_piece piece = {.name = name,
+                             .of = floor->name,
+                             .cuts = "square both ends",
+                             .size = floor->size,
+                             .species = floor->species,
+                             .grade = floor->grade,
+                             .length_in = length,
+                             .count = count};
     const frame_status status = square_stick(name, floor, length, &piece.stick);
     return status ? status : frame_job_member(job, &piece);
 }
@@ -47,9 +55,14 @@ static frame_status check(frame_job *job, const frame_building_floor *floor) {
         frame_working_free(working);
         return status;
     }
-    return frame_job_check(job, &(frame_job_result){.name = floor->name, .what = "joist_check", .ratio = out.ratio,
-                                                    .governs = frame_word_text("governing", out.governs), .passes = out.passes,
-                                                    .known = out.known, .out = &out, .working = working});
+    return frame_job_check(job, &(frame_job_result){.name = floor->name,
+                                                    .what = "joist_check",
+                                                    .ratio = out.ratio,
+                                                    .governs = frame_word_text("governing", out.governs),
+                                                    .passes = out.passes,
+                                                    .known = out.known,
+                                                    .out = &out,
+                                                    .working = working});
 }
 
 static frame_status one(frame_job *job, size_t i) {

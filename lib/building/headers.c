@@ -38,9 +38,14 @@ static frame_status check(frame_job *job, const frame_building_header *header) {
         frame_working_free(working);
         return status;
     }
-    return frame_job_check(job, &(frame_job_result){.name = header->name, .what = "beam_check", .ratio = out.ratio,
-                                                    .governs = frame_word_text("governing", out.governs), .passes = out.passes,
-                                                    .known = out.known, .out = &out, .working = working});
+    return frame_job_check(job, &(frame_job_result){.name = header->name,
+                                                    .what = "beam_check",
+                                                    .ratio = out.ratio,
+                                                    .governs = frame_word_text("governing", out.governs),
+                                                    .passes = out.passes,
+                                                    .known = out.known,
+                                                    .out = &out,
+                                                    .working = working});
 }
 
 static frame_status one(frame_job *job, size_t i) {
@@ -49,8 +54,12 @@ static frame_status one(frame_job *job, size_t i) {
     frame_status status = FRAME_JOB_ITEM(job, header, headers, i, &header, &assumed);
     if (!status) status = frame_job_assumed(job, header.name, &frame_building_header_facts, assumed);
     if (!status)
-        status = frame_job_member(job, &(frame_job_piece){.name = "header ply", .of = header.name, .cuts = "square both ends",
-                                                          .size = header.size, .species = header.species, .grade = header.grade,
+        status = frame_job_member(job, &(frame_job_piece){.name = "header ply",
+                                                          .of = header.name,
+                                                          .cuts = "square both ends",
+                                                          .size = header.size,
+                                                          .species = header.species,
+                                                          .grade = header.grade,
                                                           .length_in = header.opening_in + 2 * header.bearing_in,
                                                           .count = header.plies});
     return status ? status : check(job, &header);

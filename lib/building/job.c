@@ -9,7 +9,8 @@
 #include "building_facts.h"
 #include "text/writer.h"
 
-frame_status frame_job_find_roof(const frame_job *job, const char *field, const char *name, const frame_job_roof **roof) {
+frame_status frame_job_find_roof(const frame_job *job, const char *field, const char *name,
+                                 const frame_job_roof **roof) {
     frame_nearest nearest = {name, NULL, 0};
     for (size_t i = 0; i < job->in->roof_count; i++) {
         if (!strcmp(job->roofs[i].roof.name, name)) {
@@ -140,8 +141,8 @@ frame_status frame_job_notes(frame_job *job, const char *about, const void *out)
     return FRAME_OK;
 }
 
-frame_status frame_job_layout(frame_job *job, const char *name, double length_in, double spacing_in, double thickness_in,
-                              int32_t *count) {
+frame_status frame_job_layout(frame_job *job, const char *name, double length_in, double spacing_in,
+                              double thickness_in, int32_t *count) {
     frame_layout_marks_in in;
     frame_layout_marks *marks;
     frame_layout_marks_in_init(&in);
@@ -157,8 +158,10 @@ frame_status frame_job_layout(frame_job *job, const char *name, double length_in
     const char *of = frame_answer_text(job->answer, name);
     for (size_t i = 0; i < found && !status; i++) {
         frame_building_mark *mark = frame_answer_add(job->answer, FRAME_BUILDING_MARKS);
-        if (!mark) status = FRAME_NO_MEMORY;
-        else mark->of = of, mark->at_in = at[i];
+        if (!mark)
+            status = FRAME_NO_MEMORY;
+        else
+            mark->of = of, mark->at_in = at[i];
     }
     *count = (int32_t)found;
     frame_layout_marks_out out;

@@ -34,7 +34,8 @@ static frame_status sum(const frame_building_nailing *nailing, const frame_dowel
 }
 
 /* The demand: given, or the thrust of the roof that the joint ties. */
-static frame_status demand_of(const frame_job *job, const frame_building_nailing *nailing, double *demand, frame_working *w) {
+static frame_status demand_of(const frame_job *job, const frame_building_nailing *nailing, double *demand,
+                              frame_working *w) {
     if (!nailing->ties) {
         *demand = nailing->demand_lb;
         if (*demand != FRAME_NOT_GIVEN) return FRAME_OK;
@@ -48,7 +49,8 @@ static frame_status demand_of(const frame_job *job, const frame_building_nailing
     if (status) return status;
     if (roof->roof.faces != 2)
         return frame_fail(FRAME_CONFLICT, "ties", nailing->ties, "a roof of two faces",
-                          "ties: \"%s\" has one face and leans on nothing; only a roof of two faces thrusts", nailing->ties);
+                          "ties: \"%s\" has one face and leans on nothing; only a roof of two faces thrusts",
+                          nailing->ties);
     *demand = frame_job_thrust(&roof->roof, w);
     return FRAME_OK;
 }
@@ -79,9 +81,14 @@ static frame_status one(frame_job *job, size_t i) {
         frame_working_free(working);
         return status;
     }
-    return frame_job_check(job, &(frame_job_result){.name = nailing.name, .what = "fastener_sum", .ratio = total.ratio,
-                                                    .governs = "the nails' lateral value", .passes = total.passes,
-                                                    .known = total.known, .out = &total, .working = working});
+    return frame_job_check(job, &(frame_job_result){.name = nailing.name,
+                                                    .what = "fastener_sum",
+                                                    .ratio = total.ratio,
+                                                    .governs = "the nails' lateral value",
+                                                    .passes = total.passes,
+                                                    .known = total.known,
+                                                    .out = &total,
+                                                    .working = working});
 }
 
 frame_status frame_job_nailings(frame_job *job) {

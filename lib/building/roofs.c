@@ -24,15 +24,21 @@ static const char *cuts_text(frame_job *job, const frame_building_roof *roof, co
     frame_text_clear(job->text);
     frame_text_add(job->text, "plumb cut ");
     frame_text_add_fixed(job->text, rafter->plumb_cut_deg, 1);
-    frame_text_addf(job->text, " deg, birdsmouth, %s tail; the square on 12 and ", frame_word_text("rafter_tail", roof->tail));
+    frame_text_addf(job->text, " deg, birdsmouth, %s tail; the square on 12 and ",
+                    frame_word_text("rafter_tail", roof->tail));
     frame_text_add_number(job->text, rafter->square_tongue_in, 5);
     return frame_answer_text(job->answer, frame_text_chars(job->text));
 }
 
 static frame_status add_rafters(frame_job *job, frame_job_roof *made, const frame_rafter_in *in, int32_t count) {
     const frame_building_roof *roof = &made->roof;
-    frame_job_piece piece = {.name = "rafter", .of = roof->name, .size = roof->size, .species = roof->species, .grade = roof->grade,
-                             .length_in = made->rafter.stock_length_in, .count = count * roof->faces};
+    frame_job_piece piece = {.name = "rafter",
+                             .of = roof->name,
+                             .size = roof->size,
+                             .species = roof->species,
+                             .grade = roof->grade,
+                             .length_in = made->rafter.stock_length_in,
+                             .count = count * roof->faces};
     piece.cuts = cuts_text(job, roof, &made->rafter);
     frame_status status = piece.cuts ? frame_rafter_stick(in, &piece.stick) : FRAME_NO_MEMORY;
     if (!status) status = frame_job_member(job, &piece);
@@ -42,9 +48,14 @@ static frame_status add_rafters(frame_job *job, frame_job_roof *made, const fram
 
 static frame_status add_ridge(frame_job *job, const frame_building_roof *roof) {
     if (roof->ridge_size == FRAME_NOT_GIVEN_INT) return FRAME_OK;
-    return frame_job_member(job, &(frame_job_piece){.name = "ridge", .of = roof->name, .cuts = "square both ends", .size = roof->ridge_size,
-                                                    .species = roof->species, .grade = roof->grade,
-                                                    .length_in = roof->length_in, .count = 1});
+    return frame_job_member(job, &(frame_job_piece){.name = "ridge",
+                                                    .of = roof->name,
+                                                    .cuts = "square both ends",
+                                                    .size = roof->ridge_size,
+                                                    .species = roof->species,
+                                                    .grade = roof->grade,
+                                                    .length_in = roof->length_in,
+                                                    .count = 1});
 }
 
 static frame_status check(frame_job *job, const frame_job_roof *made) {
@@ -71,9 +82,14 @@ static frame_status check(frame_job *job, const frame_job_roof *made) {
         frame_working_free(working);
         return status;
     }
-    return frame_job_check(job, &(frame_job_result){.name = roof->name, .what = "joist_check", .ratio = out.ratio,
-                                                    .governs = frame_word_text("governing", out.governs), .passes = out.passes,
-                                                    .known = out.known, .out = &out, .working = working});
+    return frame_job_check(job, &(frame_job_result){.name = roof->name,
+                                                    .what = "joist_check",
+                                                    .ratio = out.ratio,
+                                                    .governs = frame_word_text("governing", out.governs),
+                                                    .passes = out.passes,
+                                                    .known = out.known,
+                                                    .out = &out,
+                                                    .working = working});
 }
 
 static frame_status one(frame_job *job, size_t i) {
@@ -86,13 +102,14 @@ static frame_status one(frame_job *job, size_t i) {
     if (status) return status;
     for (size_t other = 0; other < i; other++)
         if (!strcmp(job->roofs[other].roof.name, made->roof.name))
-            return frame_fail(FRAME_CONFLICT, "name", made->roof.name, "a name of its own", "name: two roofs are named \"%s\"",
-                              made->roof.name);
+            return frame_fail(FRAME_CONFLICT, "name", made->roof.name, "a name of its own",
+                              "name: two roofs are named \"%s\"", made->roof.name);
     describe(&made->roof, &in);
     status = frame_rafter(&in, &made->rafter, NULL);
     if (!status) status = frame_job_assumed(job, made->roof.name, &frame_building_roof_facts, assumed);
     if (!status) status = frame_size_dressed(made->roof.size, 0, &thickness, &depth);
-    if (!status) status = frame_job_layout(job, made->roof.name, made->roof.length_in, made->roof.spacing_in, thickness, &count);
+    if (!status)
+        status = frame_job_layout(job, made->roof.name, made->roof.length_in, made->roof.spacing_in, thickness, &count);
     if (!status) status = add_rafters(job, made, &in, count);
     if (!status) status = add_ridge(job, &made->roof);
     if (status) return status;

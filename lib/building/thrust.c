@@ -12,7 +12,8 @@ double frame_job_thrust(const frame_building_roof *roof, frame_working *w) {
     FRAME_GIVEN(w, w_live, roof->roof_live_psf, "psf", "roof live load, on plan");
     FRAME_GIVEN(w, run, roof->run_in, "in", "run of a rafter");
     FRAME_GIVEN(w, spacing, roof->spacing_in, "in", "spacing on centres");
-    FRAME_STEP(w, load, w_dead * sqrt(1 + pow(slope, 2)) + fmax(w_snow, w_live), "psf", "load on plan", "ASCE 7-16 2.4.1");
+    FRAME_STEP(w, load, w_dead * sqrt(1 + pow(slope, 2)) + fmax(w_snow, w_live), "psf", "load on plan",
+               "ASCE 7-16 2.4.1");
     FRAME_STEP(w, L, 2 * run / 12, "ft", "span of the roof between the walls", "geometry");
     FRAME_STEP(w, s, 12 * slope, "in", "rise in 12", "geometry");
     FRAME_STEP(w, H, 3 * load * L / s, "plf", "thrust along the eave, tie at the plate",

@@ -12,7 +12,9 @@ static void add_tape(frame_text *into, double inches, void (*write)(frame_text *
     frame_text_free(one);
 }
 
-static const char *or_empty(const char *text) { return text ? text : ""; }
+static const char *or_empty(const char *text) {
+    return text ? text : "";
+}
 
 frame_status frame_packet_cuts_csv(const frame_packet *packet, frame_text *into) {
     frame_text_add(into, "piece,of,section,grade,count,length_in,length,cuts\r\n");

@@ -11,7 +11,8 @@
 
 frame_status frame_building_packet(const frame_building_in *in, frame_packet **packet) {
     frame_building *building;
-    if (!packet) return frame_fail(FRAME_REQUIRED, "packet", "NULL", "a place for the packet", "packet: NULL is no place");
+    if (!packet)
+        return frame_fail(FRAME_REQUIRED, "packet", "NULL", "a place for the packet", "packet: NULL is no place");
     const frame_status status = frame_building_solve(in, &building, NULL);
     if (status) return status;
     frame_packet *made = frame_take_zeroed(1, sizeof *made);
@@ -62,15 +63,15 @@ static void write_cover(const frame_packet *packet, frame_text *into) {
         frame_text_addf(into, "; %d boards for ", (int)out->boards_used);
         frame_text_add_fixed(into, out->cost, 2);
     }
-    frame_text_addf(into, ".</p>\n<p>Weakest source among the figures: %s. %s</p>\n", frame_word_text("known", out->known),
-                    frame_word_meaning("known", out->known));
+    frame_text_addf(into, ".</p>\n<p>Weakest source among the figures: %s. %s</p>\n",
+                    frame_word_text("known", out->known), frame_word_meaning("known", out->known));
     frame_text_add(into, "</header>\n");
 }
 
 static const struct {
     const char *id, *title;
-} sheets[] = {{"cautions", "Cautions"},       {"members", "Sticks and their cuts"}, {"checks", "Checks"},
-              {"marks", "Layout marks"},      {"boards", "Shopping list and cutting plan"}, {"assumed", "Assumed"},
+} sheets[] = {{"cautions", "Cautions"},    {"members", "Sticks and their cuts"},         {"checks", "Checks"},
+              {"marks", "Layout marks"},   {"boards", "Shopping list and cutting plan"}, {"assumed", "Assumed"},
               {"unchecked", "Not checked"}};
 
 static void write_sheet_list(frame_text *into) {
@@ -81,8 +82,9 @@ static void write_sheet_list(frame_text *into) {
 }
 
 frame_status frame_packet_html(const frame_packet *packet, frame_text *into) {
-    frame_text_add(into, "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
+    frame_text_add(into,
+                   "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
     frame_text_add_xml(into, packet->name);
     frame_text_add(into, "</title>\n<style>\n");
     frame_text_add(into, frame_working_stylesheet());
@@ -97,8 +99,11 @@ frame_status frame_packet_html(const frame_packet *packet, frame_text *into) {
     if (!status) status = frame_packet_buying(packet, into);
     if (!status) status = frame_packet_notes(packet, FRAME_NOTE_ASSUMED, "assumed", "Assumed", into);
     if (!status) status = frame_packet_notes(packet, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked", into);
-    frame_text_addf(into, "</main>\n<footer><p>Computed by libframe %s. Local code and the building official decide.</p></footer>\n"
-                          "</body>\n</html>\n", frame_version());
+    frame_text_addf(
+        into,
+        "</main>\n<footer><p>Computed by libframe %s. Local code and the building official decide.</p></footer>\n"
+        "</body>\n</html>\n",
+        frame_version());
     return status ? status : frame_text_state(into);
 }
 

@@ -7,10 +7,12 @@
 #include "base/error.h"
 #include "packet/packet.h"
 
-static const char *or_empty(const char *text) { return text ? text : ""; }
+static const char *or_empty(const char *text) {
+    return text ? text : "";
+}
 
-/* One picture cannot keep its letters at nine points both on paper and on a phone: there are two, and the page shows the one
- * that fits. */
+/* One picture cannot keep its letters at nine points both on paper and on a phone: there are two, and the page shows
+ * the one that fits. */
 static const struct {
     const char *shown;
     double width_in, height_in;
@@ -95,8 +97,9 @@ frame_status frame_packet_checks(const frame_packet *packet, frame_text *into) {
 frame_status frame_packet_marks(const frame_packet *packet, frame_text *into) {
     const char *before = NULL;
     frame_packet_heading(into, "marks", "Layout marks");
-    frame_text_add(into, "<p>Running distances from one hook of the tape to the near side of each member; "
-                         "it lies on the far side of its mark.</p>\n");
+    frame_text_add(into,
+                   "<p>Running distances from one hook of the tape to the near side of each member; "
+                   "it lies on the far side of its mark.</p>\n");
     for (size_t i = 0; i < frame_building_mark_count(packet->building); i++) {
         frame_building_mark mark;
         frame_building_mark_at(packet->building, i, &mark);
@@ -117,8 +120,9 @@ frame_status frame_packet_marks(const frame_packet *packet, frame_text *into) {
 }
 
 static void add_purchases(const frame_packet *packet, frame_text *into) {
-    frame_text_add(into, "<table><caption>To buy</caption><thead><tr><th>Boards</th><th>Section</th><th>Length</th>"
-                         "<th class=\"n\">Board feet</th><th class=\"n\">Money</th></tr></thead>\n<tbody>\n");
+    frame_text_add(into,
+                   "<table><caption>To buy</caption><thead><tr><th>Boards</th><th>Section</th><th>Length</th>"
+                   "<th class=\"n\">Board feet</th><th class=\"n\">Money</th></tr></thead>\n<tbody>\n");
     for (size_t i = 0; i < frame_building_purchase_count(packet->building); i++) {
         frame_building_purchase line;
         frame_building_purchase_at(packet->building, i, &line);
@@ -137,7 +141,8 @@ static void add_purchases(const frame_packet *packet, frame_text *into) {
 
 /* Two boards alike, cut alike. */
 static int same_board(const frame_packet *packet, const frame_building_board *one, const frame_building_board *two) {
-    if (strcmp(one->section, two->section) != 0 || one->length_in != two->length_in || one->cut_count != two->cut_count) return 0;
+    if (strcmp(one->section, two->section) != 0 || one->length_in != two->length_in || one->cut_count != two->cut_count)
+        return 0;
     for (uint32_t c = 0; c < one->cut_count; c++) {
         frame_building_cut a, b;
         frame_building_cut_at(packet->building, one->cut_first + c, &a);
@@ -152,7 +157,9 @@ static size_t add_board(const frame_packet *packet, size_t i, size_t count, fram
     frame_building_board board, next;
     size_t after = i + 1;
     frame_building_board_at(packet->building, i, &board);
-    while (after < count && !frame_building_board_at(packet->building, after, &next) && same_board(packet, &board, &next)) after++;
+    while (after < count && !frame_building_board_at(packet->building, after, &next) &&
+           same_board(packet, &board, &next))
+        after++;
     frame_text_addf(into, "<tr><td>%zu</td><td>", after - i);
     frame_packet_length(into, board.length_in);
     frame_text_add(into, " ");
@@ -179,8 +186,11 @@ frame_status frame_packet_buying(const frame_packet *packet, frame_text *into) {
     if (!boards) frame_text_add(into, "<p>No stock was given: nothing is planned to be bought.</p>\n");
     if (boards) {
         add_purchases(packet, into);
-        frame_text_add(into, "<table><caption>Cutting plan: strike each mark from one hooked end, cut on its far side</caption>"
-                             "<thead><tr><th>Boards</th><th>Of</th><th>Pieces, each to its mark</th><th>Left over</th></tr></thead>\n<tbody>\n");
+        frame_text_add(
+            into,
+            "<table><caption>Cutting plan: strike each mark from one hooked end, cut on its far side</caption>"
+            "<thead><tr><th>Boards</th><th>Of</th><th>Pieces, each to its mark</th><th>Left "
+            "over</th></tr></thead>\n<tbody>\n");
         for (size_t i = 0; i < boards;) i = add_board(packet, i, boards, into);
         frame_text_add(into, "</tbody></table>\n");
     }

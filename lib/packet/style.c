@@ -1,5 +1,5 @@
-/* The page's look: black on white, one column on a phone, letters of 9 points and more on paper, nothing split that belongs
- * together. */
+/* The page's look: black on white, one column on a phone, letters of 9 points and more on paper, nothing split that
+ * belongs together. */
 #include "packet/packet.h"
 
 const char frame_packet_style[] =
@@ -26,7 +26,8 @@ const char frame_packet_style[] =
     "@media screen and (max-width:719px){.wide{display:none}.narrow{display:block}}\n"
     "table{border-collapse:collapse;width:100%;margin:.6rem 0 1.2rem;font-size:.94rem}\n"
     "caption{text-align:left;font-weight:600;padding:.3rem 0}\n"
-    "th,td{text-align:left;vertical-align:top;padding:.25rem .4rem;border-bottom:1px solid #999;overflow-wrap:anywhere}\n"
+    "th,td{text-align:left;vertical-align:top;padding:.25rem .4rem;border-bottom:1px solid "
+    "#999;overflow-wrap:anywhere}\n"
     "tr{break-inside:avoid}\n"
     "thead{border-bottom:2px solid #111}\n"
     ".n{text-align:right;white-space:nowrap}\n"
@@ -37,5 +38,7 @@ const char frame_packet_style[] =
     "pre{white-space:pre-wrap;font-size:.85rem}\n"
     "math{max-width:100%;overflow-wrap:anywhere}\n"
     "footer{border-top:1px solid #999;margin-top:2rem;font-size:.85rem}\n"
-    "@media print{@page{margin:14mm}body{font-size:10.5pt}main,footer{max-width:none;padding:0}dt,pre,table,footer{font-size:9pt}"
+    "@media "
+    "print{@page{margin:14mm}body{font-size:10.5pt}main,footer{max-width:none;padding:0}dt,pre,table,footer{font-size:"
+    "9pt}"
     "h2{break-after:avoid}h3{break-after:avoid}nav{break-after:avoid}}\n";

@@ -14,12 +14,14 @@ static frame_status take_depth(frame_rafter_in *in, frame_known *known) {
         const frame_status status = frame_size_dressed(in->size, 0, &thickness, &depth);
         if (status) return status;
         if (in->depth_in != FRAME_NOT_GIVEN && fabs(in->depth_in - depth) > 1e-9)
-            return frame_fail_number(FRAME_CONFLICT, "depth_in", in->depth_in, "the depth of the size, or size left out");
+            return frame_fail_number(FRAME_CONFLICT, "depth_in", in->depth_in,
+                                     "the depth of the size, or size left out");
         in->depth_in = depth;
         if (in->thickness_in == FRAME_NOT_GIVEN) in->thickness_in = thickness;
         *known = FRAME_KNOWN_READ; /* PS 20 */
     } else if (in->depth_in == FRAME_NOT_GIVEN) {
-        return frame_fail(FRAME_REQUIRED, "depth_in", "", "depth_in or size", "depth_in: not given; depth_in or size is required");
+        return frame_fail(FRAME_REQUIRED, "depth_in", "", "depth_in or size",
+                          "depth_in: not given; depth_in or size is required");
     }
     if (in->thickness_in == FRAME_NOT_GIVEN) in->thickness_in = 1.5;
     return FRAME_OK;
@@ -87,7 +89,8 @@ static void note(const frame_rafter_in *in, frame_rafter_out *out) {
     if (in->height_above_plate_in != FRAME_NOT_GIVEN) out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_RAFTER_IN_SEAT_IN);
 }
 
-static void find_lengths(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out, frame_working *w) {
+static void find_lengths(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out,
+                         frame_working *w) {
     FRAME_HEADING(w, "Lengths");
     FRAME_GIVEN(w, run, in->run_in, "in", "run, level, building line to centre of ridge or face of wall");
     FRAME_GIVEN(w, slope, in->slope, "", "slope, rise over run");
@@ -100,7 +103,8 @@ static void find_lengths(const frame_rafter_in *in, const frame_rafter_shape *sh
     FRAME_STEP(w, shortened, line_length - deduction_along, "in", "line length to the plumb cut", trade);
     FRAME_STEP(w, tail_length, overhang / cos(theta * FRAME_DEG), "in", "tail along the slope", "right triangle");
     FRAME_STEP(w, length, shortened + tail_length, "in", "along the top edge, tail to plumb cut", trade);
-    FRAME_GIVEN(w, reach, tail_reach(in), "in", "what the tail's lower corner reaches beyond its upper one, along the slope");
+    FRAME_GIVEN(w, reach, tail_reach(in), "in",
+                "what the tail's lower corner reaches beyond its upper one, along the slope");
     FRAME_STEP(w, stock_length, length + reach, "in", "length of stock, over all", "right triangle");
     out->rise_in = rise;
     out->line_length_in = line_length;
@@ -124,7 +128,8 @@ static void find_birdsmouth(const frame_rafter_in *in, const frame_rafter_shape 
     FRAME_GIVEN(w, seat, shape->seat, "in", "seat, level");
     FRAME_STEP(w, heel, seat * slope, "in", "heel cut, plumb", "right triangle");
     FRAME_STEP(w, h_plate, plumb_depth - heel, "in", "height above plate", trade);
-    FRAME_STEP(w, notch_depth, seat * sin(atan(slope)), "in", "depth of the birdsmouth, square to the edge", "right triangle");
+    FRAME_STEP(w, notch_depth, seat * sin(atan(slope)), "in", "depth of the birdsmouth, square to the edge",
+               "right triangle");
     FRAME_STEP(w, notch_limit, d / 4, "in", "depth allowed", "NDS 2018 4.4.3, IRC 2021 R802.7.1.1 (from memory)");
     if (notch_depth <= notch_limit)
         FRAME_CASE(w, "notch_depth <= notch_limit", "the birdsmouth is within its limit", "NDS 2018 4.4.3");
@@ -141,14 +146,16 @@ static void find_birdsmouth(const frame_rafter_in *in, const frame_rafter_shape 
     out->ridge_height_in = h_ridge;
 }
 
-static void find_steps(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out, frame_working *w) {
+static void find_steps(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out,
+                       frame_working *w) {
     FRAME_HEADING(w, "Stepping off with a square");
     FRAME_GIVEN(w, slope, in->slope, "", "slope, rise over run");
     FRAME_GIVEN(w, run_short, in->run_in - shape->deduction, "in", "run to the plumb cut");
     FRAME_GIVEN(w, overhang, in->overhang_in, "in", "overhang");
     FRAME_TABLE(w, blade, 12, "in", "held on the blade, for the run", trade);
     FRAME_STEP(w, tongue, blade * slope, "in", "held on the tongue, for the rise", trade);
-    FRAME_STEP(w, step, sqrt(pow(blade, 2) + pow(tongue, 2)), "in", "length of one step along the rafter", "right triangle");
+    FRAME_STEP(w, step, sqrt(pow(blade, 2) + pow(tongue, 2)), "in", "length of one step along the rafter",
+               "right triangle");
     FRAME_STEP(w, full_steps, floor(run_short / blade + 1e-9), "", "whole steps to the plumb cut", trade);
     FRAME_STEP(w, odd_step, fmax(run_short - full_steps * blade, 0), "in", "odd step, on the blade", trade);
     FRAME_STEP(w, tail_steps, floor(overhang / blade + 1e-9), "", "whole steps of the tail", trade);

@@ -1,5 +1,6 @@
-/* The common rafter as a stick in space: only where the planes lie is decided here; all lengths, cuts and marks are then
- * the kernel's. The building line is x = 0, the plate's top z = 0, the roof plane z = height above plate + slope x. */
+/* The common rafter as a stick in space: only where the planes lie is decided here; all lengths, cuts and marks are
+ * then the kernel's. The building line is x = 0, the plate's top z = 0, the roof plane z = height above plate + slope
+ * x. */
 #include <math.h>
 
 #include "base/error.h"
@@ -11,8 +12,8 @@ typedef struct plane_list {
     size_t count;
 } plane_list;
 
-static frame_stick_plane *add(plane_list *list, frame_stick_role role, double x, double z, double waste_x, double waste_z,
-                              const char *label) {
+static frame_stick_plane *add(plane_list *list, frame_stick_role role, double x, double z, double waste_x,
+                              double waste_z, const char *label) {
     frame_stick_plane *plane = &list->planes[list->count++];
     frame_stick_plane_init(plane);
     plane->role = role;
@@ -57,7 +58,8 @@ frame_status frame_rafter_stick(const frame_rafter_in *given, frame_stick **stic
     const double height = shape.height_above_plate, top = in.run_in - shape.deduction;
     const double spare = in.depth_in * in.slope + 1; /* the axis reaches past every corner of the end cuts */
     plane_list list = {.count = 0};
-    add(&list, FRAME_STICK_PLUMB_CUT, top, 0, 1, 0, in.ledger_thickness_in > 0 ? "plumb cut at the ledger" : "ridge plumb cut");
+    add(&list, FRAME_STICK_PLUMB_CUT, top, 0, 1, 0,
+        in.ledger_thickness_in > 0 ? "plumb cut at the ledger" : "ridge plumb cut");
     add_tail(&list, &in, height - in.slope * in.overhang_in);
     add_birdsmouth(&list);
     frame_stick_in facts;

@@ -1,6 +1,6 @@
-/* Speed of the C interface, each beside a rival in the same run: joist checks against the bare formulas as a C loop, tape
- * notation against strtod and snprintf. Prints nanoseconds a call and the ratio; the best of several rounds counts, since the
- * machine is shared. */
+/* Speed of the C interface, each beside a rival in the same run: joist checks against the bare formulas as a C loop,
+ * tape notation against strtod and snprintf. Prints nanoseconds a call and the ratio; the best of several rounds
+ * counts, since the machine is shared. */
 #define _POSIX_C_SOURCE 200809L
 #include <math.h>
 #include <stdio.h>
@@ -56,13 +56,28 @@ static void prepare(void) {
         frame_section_in_init(&shape);
         shape.size = in->size;
         if (frame_design_values(&wanted, &values, NULL) || frame_section(&shape, &section, NULL)) exit(1);
-        bare[i] = (bare_joist){section.width_in, section.depth_in, in->span_in, in->spacing_in, in->live_psf, in->dead_psf,
-                               in->snow_psf, 1.5, values.fb_psi, values.fv_psi, values.fc_perp_psi, values.e_psi,
-                               values.size_factor_bending, 360, 240, 1.5};
+        bare[i] = (bare_joist){section.width_in,
+                               section.depth_in,
+                               in->span_in,
+                               in->spacing_in,
+                               in->live_psf,
+                               in->dead_psf,
+                               in->snow_psf,
+                               1.5,
+                               values.fb_psi,
+                               values.fv_psi,
+                               values.fc_perp_psi,
+                               values.e_psi,
+                               values.size_factor_bending,
+                               360,
+                               240,
+                               1.5};
     }
 }
 
-static double larger(double a, double b) { return a > b ? a : b; }
+static double larger(double a, double b) {
+    return a > b ? a : b;
+}
 
 /* The same checks with nothing round them: four combinations, bending, shear, bearing, two deflections. */
 static double bare_check(const bare_joist *j) {
@@ -103,9 +118,13 @@ static double run_checks(frame_working *working) {
     return sum;
 }
 
-static double run_plain(void) { return run_checks(NULL); }
+static double run_plain(void) {
+    return run_checks(NULL);
+}
 static frame_working *shared_working;
-static double run_with_working(void) { return run_checks(shared_working); }
+static double run_with_working(void) {
+    return run_checks(shared_working);
+}
 
 static double batch_ratio[JOBS];
 static double run_batch(void) {
@@ -116,8 +135,8 @@ static double run_batch(void) {
         deads[i] = checks[i].dead_psf, snows[i] = checks[i].snow_psf;
         sizes[i] = checks[i].size, species[i] = checks[i].species, grades[i] = checks[i].grade;
     }
-    const frame_batch_column in[] = {{"span_in", spans, 8},  {"spacing_in", spacings, 8}, {"live_psf", lives, 8},
-                                     {"dead_psf", deads, 8}, {"snow_psf", snows, 8},      {"size", sizes, 4},
+    const frame_batch_column in[] = {{"span_in", spans, 8},   {"spacing_in", spacings, 8}, {"live_psf", lives, 8},
+                                     {"dead_psf", deads, 8},  {"snow_psf", snows, 8},      {"size", sizes, 4},
                                      {"species", species, 4}, {"grade", grades, 4}};
     const frame_batch_column out[] = {{"ratio", batch_ratio, 8}};
     if (frame_batch(frame_calculation_find("joist_check"), &checks[0], in, 8, out, 1, JOBS, NULL)) exit(1);
@@ -182,7 +201,8 @@ static double best(double (*run)(void), int repeats) {
 }
 
 static void line(const char *what, double ns, const char *rival, double rival_ns) {
-    printf("%-42s %9.1f ns %9.2f million/s   %6.2f x %s (%.1f ns)\n", what, ns, 1e3 / ns, ns / rival_ns, rival, rival_ns);
+    printf("%-42s %9.1f ns %9.2f million/s   %6.2f x %s (%.1f ns)\n", what, ns, 1e3 / ns, ns / rival_ns, rival,
+           rival_ns);
 }
 
 /* The bare loop must come to the same ratios, or the comparison is worth nothing. */

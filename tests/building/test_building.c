@@ -78,8 +78,8 @@ static frame_building_check check_of(const frame_building *building, const char 
     return check;
 }
 
-/* By hand. Thrust: w = 12 x 1.11803 + 35 = 48.416 psf on plan, L = 12 ft, s = 6: H = 3 w L / s = 290.50 plf, at 16 in: 387.33 lb.
- * Statics of the three-hinged arch says the same: w L^2 / (8 rise) with a rise of 3 ft. */
+/* By hand. Thrust: w = 12 x 1.11803 + 35 = 48.416 psf on plan, L = 12 ft, s = 6: H = 3 w L / s = 290.50 plf, at 16 in:
+ * 387.33 lb. Statics of the three-hinged arch says the same: w L^2 / (8 rise) with a rise of 3 ft. */
 START_TEST(the_thrust_by_hand) {
     job made;
     describe(&made);
@@ -100,7 +100,8 @@ START_TEST(the_thrust_by_hand) {
 }
 END_TEST
 
-/* By hand: half the width and the overhang, 7.3333 ft: dead 12 x 1.11803 x 7.3333 = 98.387 plf, snow 35 x 7.3333 = 256.67 plf. */
+/* By hand: half the width and the overhang, 7.3333 ft: dead 12 x 1.11803 x 7.3333 = 98.387 plf, snow 35 x 7.3333 =
+ * 256.67 plf. */
 START_TEST(the_header_carries_the_roof) {
     job made;
     describe(&made);

@@ -86,7 +86,8 @@ START_TEST(the_cut_list_in_csv) {
     ck_assert_int_eq(frame_text_new(&text), FRAME_OK);
     ck_assert_int_eq(frame_packet_cuts_csv(packet, text), FRAME_OK);
     ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "piece,of,section,grade,count,length_in,length,cuts\r\n"));
-    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "rafter,roof of the <boathouse> & dock,2x6,Douglas Fir-Larch No.2,18,"));
+    ck_assert_ptr_nonnull(
+        strstr(frame_text_chars(text), "rafter,roof of the <boathouse> & dock,2x6,Douglas Fir-Larch No.2,18,"));
     frame_text_free(text);
     frame_packet_free(packet);
 }
