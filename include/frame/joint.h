@@ -68,7 +68,7 @@ enum frame_dowel_hold_values {
     FRAME_HOLD_FULL = 1,         /**< "full". Deep enough to count in full. */
     FRAME_HOLD_BY_EQUATIONS = 2, /**< "short, by the equations". Short: half of the tip was left out of the bearing length. */
     FRAME_HOLD_BY_TABLE = 3,     /**< "short, by the table". Short: the value was reduced in proportion to the penetration. */
-    FRAME_HOLD_THROUGH = 4       /**< "through". Through all members: no point to hold. */
+    FRAME_HOLD_THROUGH = 4       /**< "through". Through all members, its tip outside the wood: the whole thickness bears. */
 };
 
 /** Cautions that go with a fastener's lateral value. */

@@ -106,8 +106,7 @@ static frame_status bearings(const frame_dowel_lateral_in *in, lateral *l, frame
     return FRAME_OK;
 }
 
-static void reduction(const frame_dowel_lateral_in *in, lateral *l, frame_working *w) {
-    (void)in;
+static void reduction(lateral *l, frame_working *w) {
     const double largest = l->main.angle_deg > l->side.angle_deg ? l->main.angle_deg : l->side.angle_deg;
     if (l->fastener.nominal_in >= 0.25) {
         FRAME_TABLE(w, theta, largest, "deg", "largest angle of the load to the grain of a member", "above");
@@ -129,14 +128,10 @@ static void modes(const frame_dowel_lateral_in *in, lateral *l, frame_working *w
         frame_yield_double(&l->yield, &l->values, w);
 }
 
-/* The least of the modes, times the table route's factor. */
-static void reference(const frame_dowel_lateral_in *in, const lateral *l, frame_dowel_lateral_out *out,
-                      frame_working *w) {
+/* The least of the modes, times the table route's factor: for the reader, the number is found already. */
+static void record_reference(const frame_dowel_lateral_in *in, const lateral *l, frame_working *w) {
     const double Z_Im = l->values.im, Z_Is = l->values.is, Z_II = l->values.ii, Z_IIIm = l->values.iiim,
                  Z_IIIs = l->values.iiis, Z_IV = l->values.iv, r_p = l->reach.factor;
-    (void)Z_Im, (void)Z_Is, (void)Z_II, (void)Z_IIIm, (void)Z_IIIs, (void)Z_IV, (void)r_p;
-    out->z_lb = l->values.z * l->reach.factor;
-    if (!FRAME_RECORDING(w)) return;
     if (in->short_penetration == FRAME_SHORT_BY_TABLE && in->kind != FRAME_DOWEL_BOLT) {
         FRAME_STEP(w, Z, r_p * fmin(fmin(fmin(Z_Im, Z_Is), fmin(Z_II, Z_IIIm)), fmin(Z_IIIs, Z_IV)), "lb",
                    "reference value: the least, times the penetration factor", "NDS 2018 12.3.1");
@@ -209,7 +204,8 @@ static void assumed(const frame_dowel_lateral_in *in, const lateral *l, uint64_t
     const int bolt = in->kind == FRAME_DOWEL_BOLT, depth = in->penetration_in != FRAME_NOT_GIVEN;
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_ROOT_DIAMETER_IN, l->root);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_LENGTH_IN, !bolt && !depth && l->fastener.length_in != FRAME_NOT_GIVEN);
-    forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_TIP_IN, !bolt && l->reach.hold == FRAME_HOLD_BY_EQUATIONS);
+    forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_TIP_IN,
+           l->reach.hold == FRAME_HOLD_BY_EQUATIONS || (in->kind == FRAME_DOWEL_LAG_SCREW && !depth));
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_THREADS_IN_PLANE, frame_dowel_is_threaded(in->kind));
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_SIDE_THICKNESS_IN, in->toe_nail);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_SECOND_SIDE_THICKNESS_IN, in->shear_planes == 2);
@@ -227,9 +223,10 @@ static frame_status compute(const frame_dowel_lateral_in *in, frame_dowel_latera
     if (!status) status = bearings(in, &l, out, w);
     if (!status) status = frame_joint_reach(in, &l.fastener, &l.reach, w);
     if (status) return status;
-    reduction(in, &l, w);
+    reduction(&l, w);
     modes(in, &l, w);
-    reference(in, &l, out, w);
+    out->z_lb = l.values.z * l.reach.factor;
+    if (FRAME_RECORDING(w)) record_reference(in, &l, w);
     status = frame_lateral_adjust(in, l.fastener.nominal_in, out, w);
     if (status) return status;
     if (by_memory(in, &l)) out->known = FRAME_KNOWN_MEMORY;

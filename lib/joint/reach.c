@@ -14,102 +14,6 @@ enum { NUMBER_LENGTH = 32 };
 /* Depths are compared with this play, so that exactly 6 D counts. */
 static const double play = 1e-9;
 
-/* One driven fastener's point, as the steps find it. */
-typedef struct point {
-    double tip;         /* length of the tapered tip, as far as it lies in the member that holds it */
-    double penetration; /* nails and wood screws with the tip, lag screws without */
-    double out;         /* beyond that member */
-} point;
-
-static frame_status needed(const char *field, const char *why) {
-    return frame_fail(FRAME_REQUIRED, field, "", "a length in inches", "%s: not given; %s", field, why);
-}
-
-/* The member that holds the point: the main one in single shear, the second side member in double shear. */
-static double last_thickness(const frame_dowel_lateral_in *in) {
-    if (in->shear_planes == 1) return in->main_thickness_in;
-    return in->second_side_thickness_in != FRAME_NOT_GIVEN ? in->second_side_thickness_in : in->side_thickness_in;
-}
-
-static double length_of(const frame_dowel_lateral_in *in, const frame_fastener *fastener) {
-    return in->length_in != FRAME_NOT_GIVEN ? in->length_in : fastener->length_in;
-}
-
-static double tip_of(const frame_dowel_lateral_in *in, const frame_fastener *fastener) {
-    if (in->tip_in != FRAME_NOT_GIVEN) return in->tip_in;
-    return fastener->tip_in != FRAME_NOT_GIVEN ? fastener->tip_in : 2 * fastener->nominal_in;
-}
-
-/* The length past the last shear plane, from the length of the fastener and what lies before. */
-static double length_past(const frame_dowel_lateral_in *in, double length_in, double t_s, frame_working *w) {
-    FRAME_TABLE(w, L, length_in, "in", "length under the head",
-                in->length_in != FRAME_NOT_GIVEN ? "given" : "NDS 2018 appendix L");
-    FRAME_GIVEN(w, g, in->gap_in, "in", "gap at each shear plane");
-    if (in->toe_nail) {
-        FRAME_STEP(w, p_past, L * cos(30 * FRAME_DEG) - t_s - g, "in",
-                   "length past the shear plane, driven at 30 degrees", "NDS 2018 12.1.6, from memory");
-        return p_past;
-    }
-    if (in->shear_planes == 2) {
-        FRAME_GIVEN(w, t_m, in->main_thickness_in, "in", "thickness of the main member");
-        FRAME_STEP(w, p_past, L - t_s - t_m - 2 * g, "in", "length past the second shear plane", LENGTHS);
-        return p_past;
-    }
-    FRAME_STEP(w, p_past, L - t_s - g, "in", "length past the shear plane", LENGTHS);
-    return p_past;
-}
-
-static double depth_given(double given, const char *meaning, frame_working *w) {
-    FRAME_GIVEN(w, p_past, given, "in", meaning);
-    return p_past;
-}
-
-/* As far as the member is thick; last not given: thick enough. */
-static double within(double p_past, double last, frame_working *w) {
-    if (last == FRAME_NOT_GIVEN) {
-        FRAME_STEP(w, p_in, p_past, "in", "length in the member at the point", LENGTHS);
-        return p_in;
-    }
-    FRAME_GIVEN(w, t_p, last, "in", "thickness of the member at the point");
-    FRAME_STEP(w, p_in, fmin(p_past, t_p), "in", "length in the member at the point", LENGTHS);
-    return p_in;
-}
-
-/* The penetration that the least and the full depth are measured by. */
-static double penetration(int lag, double p_in, double E, frame_working *w) {
-    if (lag) {
-        FRAME_STEP(w, p, p_in - E, "in", "penetration, without the tip", "NDS 2018 12.1.4");
-        return p;
-    }
-    FRAME_STEP(w, p, p_in, "in", "penetration, with the tip", "NDS 2018 12.1.5 and 12.1.6");
-    return p;
-}
-
-/* Where the point ends up. */
-static frame_status find_point(const frame_dowel_lateral_in *in, const frame_fastener *fastener, double t_s,
-                               point *found, frame_working *w) {
-    const double length = length_of(in, fastener), last = last_thickness(in);
-    const int lag = in->kind == FRAME_DOWEL_LAG_SCREW;
-    double past, tip = tip_of(in, fastener);
-    if (in->penetration_in != FRAME_NOT_GIVEN) {
-        past = depth_given(in->penetration_in, lag ? "penetration given, without the tip" : "penetration given", w);
-        if (lag) tip = 0;
-    } else if (length != FRAME_NOT_GIVEN) {
-        past = length_past(in, length, t_s, w);
-    } else if (last != FRAME_NOT_GIVEN) {
-        past = depth_given(last, "through the member at the point", w);
-        tip = 0;
-    } else {
-        return needed("penetration_in", "give it, length_in, or main_thickness_in for a fastener that goes through");
-    }
-    const double p_in = within(past, last, w);
-    found->out = past - p_in;
-    FRAME_GIVEN(w, E, fmax(0, tip - found->out), "in", "tapered tip within that member");
-    found->tip = E;
-    found->penetration = penetration(lag, p_in, E, w);
-    return FRAME_OK;
-}
-
 static frame_status too_short(const frame_dowel_lateral_in *in, double p, double p_min) {
     char depth[NUMBER_LENGTH], least[NUMBER_LENGTH], valid[2 * NUMBER_LENGTH];
     frame_number_print(p, 5, depth, sizeof depth);
@@ -161,18 +65,19 @@ static double by_table(const frame_dowel_lateral_in *in, double D_nom, double p,
     return in->kind == FRAME_DOWEL_LAG_SCREW ? 8 * D_nom : 10 * D_nom;
 }
 
-/* The equations' way: what bears, half of a tapered tip left out. */
-static double by_equations(const frame_dowel_lateral_in *in, double D_nom, const point *found, frame_reach *reach,
+/* The equations' way: what bears, half of a tapered tip left out; all of it of lag screws, as their tables have it
+ * (12.3.5.3 would let half of it bear). */
+static double by_equations(const frame_dowel_lateral_in *in, double D_nom, const frame_point *found, frame_reach *reach,
                            frame_working *w) {
     const double p = found->penetration, E = found->tip;
     if (in->kind == FRAME_DOWEL_LAG_SCREW) {
-        reach->hold = p < 8 * D_nom - play ? FRAME_HOLD_BY_EQUATIONS : FRAME_HOLD_FULL;
-        FRAME_STEP(w, l_p, p + E / 2, "in", "bearing length: half of the tip bears", "NDS 2018 12.3.5.3, from memory");
+        FRAME_STEP(w, l_p, p, "in", "bearing length, the tip left out", LENGTHS);
+        reach->hold = FRAME_HOLD_FULL;
         return l_p;
     }
     if (p >= 10 * D_nom - play || E == 0) {
         FRAME_STEP(w, l_p, p, "in", "bearing length", LENGTHS);
-        reach->hold = p >= 10 * D_nom - play ? FRAME_HOLD_FULL : FRAME_HOLD_BY_EQUATIONS;
+        reach->hold = p >= 10 * D_nom - play ? FRAME_HOLD_FULL : FRAME_HOLD_THROUGH;
         return l_p;
     }
     FRAME_CASE(w, "p < 10 * D_nom", "short: half of the tip is left out", "NDS 2018 12.3.5.3, from memory");
@@ -184,7 +89,7 @@ static double by_equations(const frame_dowel_lateral_in *in, double D_nom, const
 /* A nail of 12d or smaller in double shear, through side members of 3/8 in and more. */
 static frame_status may_clinch(const frame_dowel_lateral_in *in, double D_nom, double t_s) {
     if (!in->clinched) return FRAME_OK;
-    const int thin = t_s < 0.375 || last_thickness(in) < 0.375;
+    const int thin = t_s < 0.375 || frame_last_thickness(in) < 0.375;
     if (in->shear_planes == 2 && frame_dowel_is_nail(in->kind) && D_nom <= 0.148 && !thin) return FRAME_OK;
     return frame_fail(
         FRAME_OUTSIDE_SCOPE, "clinched", "yes", "no",
@@ -195,9 +100,9 @@ static frame_status may_clinch(const frame_dowel_lateral_in *in, double D_nom, d
 static frame_status driven(const frame_dowel_lateral_in *in, const frame_fastener *fastener, double t_s,
                            frame_reach *reach, frame_working *w) {
     const double D_nom = fastener->nominal_in;
-    point found = {0};
+    frame_point found = {0};
     frame_status status = may_clinch(in, D_nom, t_s);
-    if (!status) status = find_point(in, fastener, t_s, &found, w);
+    if (!status) status = frame_find_point(in, fastener, t_s, &found, w);
     if (!status) status = enough(in, D_nom, found.penetration, &reach->least, w);
     if (status) return status;
     reach->penetration = found.penetration;
@@ -220,9 +125,9 @@ static frame_status driven(const frame_dowel_lateral_in *in, const frame_fastene
 }
 
 static frame_status through(const frame_dowel_lateral_in *in, double t_s, frame_reach *reach, frame_working *w) {
-    const double t_2 = in->shear_planes == 2 ? last_thickness(in) : t_s;
+    const double t_2 = in->shear_planes == 2 ? frame_last_thickness(in) : t_s;
     if (in->main_thickness_in == FRAME_NOT_GIVEN && in->penetration_in == FRAME_NOT_GIVEN)
-        return needed("main_thickness_in", "a bolt bears through the whole main member");
+        return frame_length_needed("main_thickness_in", "a bolt bears through the whole main member");
     FRAME_GIVEN(w, l_m, in->main_thickness_in != FRAME_NOT_GIVEN ? in->main_thickness_in : in->penetration_in, "in",
                 "bearing length in the main member");
     FRAME_GIVEN(w, l_s, fmin(t_s, t_2), "in", "bearing length in the side member, the lesser of two");
@@ -243,10 +148,10 @@ static frame_status side_thickness(const frame_dowel_lateral_in *in, const frame
         *thickness = t_s;
         return FRAME_OK;
     }
-    if (!in->toe_nail) return needed("side_thickness_in", "the side member's thickness is required");
-    const double length = length_of(in, fastener);
+    if (!in->toe_nail) return frame_length_needed("side_thickness_in", "the side member's thickness is required");
+    const double length = frame_driven_length(in, fastener);
     if (length == FRAME_NOT_GIVEN)
-        return needed("length_in", "a toe-nail bears in the side member for a third of its length");
+        return frame_length_needed("length_in", "a toe-nail bears in the side member for a third of its length");
     FRAME_GIVEN(w, L_n, length, "in", "length of the nail");
     FRAME_STEP(w, t_s, L_n / 3, "in", "bearing length of a toe-nail in the side member",
                "NDS 2018 12.1.6, from memory");
@@ -263,7 +168,7 @@ static frame_status sensible(const frame_dowel_lateral_in *in) {
         return frame_fail(FRAME_CONFLICT, "toe_nail", "yes", "no",
                           "toe_nail: only a nail in single shear, not in end grain, is toe-nailed (NDS 12.5.4)");
     if (in->shear_planes == 2 && in->main_thickness_in == FRAME_NOT_GIVEN)
-        return needed("main_thickness_in", "double shear needs the thickness of the middle member");
+        return frame_length_needed("main_thickness_in", "double shear needs the thickness of the middle member");
     if (in->shear_planes == 2 && in->short_penetration == FRAME_SHORT_BY_TABLE)
         return frame_fail(FRAME_CONFLICT, "short_penetration", "table", "\"equations\"",
                           "short_penetration: the tables' reduction is for single shear; use \"equations\"");

@@ -15,6 +15,22 @@ typedef struct frame_reach {
     frame_dowel_hold hold;
 } frame_reach;
 
+/* A driven fastener's point. */
+typedef struct frame_point {
+    double tip;         /* length of the tapered tip, as far as it lies in the member that holds it */
+    double penetration; /* nails and wood screws with the tip, lag screws without */
+    double out;         /* beyond that member */
+} frame_point;
+
+/* Where the point ends up; t_s is the side member's thickness, recorded already. */
+frame_status frame_find_point(const frame_dowel_lateral_in *in, const frame_fastener *fastener, double t_s,
+                              frame_point *found, frame_working *w);
+/* The thickness of the member that holds the point, and the fastener's length; FRAME_NOT_GIVEN when not known. */
+double frame_last_thickness(const frame_dowel_lateral_in *in);
+double frame_driven_length(const frame_dowel_lateral_in *in, const frame_fastener *fastener);
+/* Says that a length is missing, and why it is needed. */
+frame_status frame_length_needed(const char *field, const char *why);
+
 /* Works out the bearing lengths; in is validated, fastener found. Fails where the fastener does not reach deep enough.
  */
 frame_status frame_joint_reach(const frame_dowel_lateral_in *in, const frame_fastener *fastener, frame_reach *reach,

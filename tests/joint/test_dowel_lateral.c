@@ -204,6 +204,8 @@ START_TEST(length_makes_penetration) {
     CLOSE(through.penetration_in, 1.5);
     CLOSE(through.main_bearing_in, 1.5);
     CLOSE(through.point_out_in, 0.5);
+    ck_assert_int_eq(through.hold, FRAME_HOLD_THROUGH);
+    ck_assert_int_eq(through.known, FRAME_KNOWN_SECONDARY);
     ck_assert(FRAME_HAS(through.cautions, FRAME_DOWEL_LATERAL_CAUTION_POINT_OUT));
     in.side_thickness_in = 1.9;
     CLOSE(lateral_of(&in).main_bearing_in, 1.5 - (0.324 - 0.1) / 2);
@@ -217,7 +219,8 @@ START_TEST(short_lags) {
     in.length_in = 4;
     const frame_dowel_lateral_out out = lateral_of(&in);
     CLOSE(out.penetration_in, 4 - 1.5 - 0.3125);
-    CLOSE(out.main_bearing_in, 4 - 1.5 - 0.3125 / 2);
+    CLOSE(out.main_bearing_in, 4 - 1.5 - 0.3125);
+    ck_assert_int_eq(out.hold, FRAME_HOLD_FULL);
     CLOSE(out.least_penetration_in, 2);
     CLOSE(out.diameter_in, 0.371);
     in.length_in = 3.8;
