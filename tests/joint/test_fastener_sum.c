@@ -130,6 +130,27 @@ START_TEST(along_a_line) {
 }
 END_TEST
 
+/* The same book's problems 5.11-4 and 5.11-6, nails on each of two sides: flow VQ/I in N/mm; the spacing, printed to
+ * 0.1 mm, or the shear that 100 mm allows, printed as 10.7 kN. */
+START_TEST(along_a_line_metric) {
+    static const double newton_lb = 1 / 4.4482216152605;
+    static const struct {
+        double flow, nail_n, printed_mm;
+    } cases[] = {{3200 * 680e3 / 340.6933e6, 250, 78.3}, {3200 * 544e3 / 340.6933e6, 250, 97.9}};
+    frame_fastener_group nails = group_of(FRAME_DOWEL_COMMON_NAIL, "6d", 2, 1);
+    frame_fastener_sum_in in = sum_in(&nails, 1, FRAME_NOT_GIVEN);
+    in.spacing_in = 3;
+    for (size_t i = 0; i < 2; i++) {
+        nails.each_lb = cases[i].nail_n * newton_lb;
+        in.demand_plf = cases[i].flow * newton_lb * 25.4 * 12;
+        ck_assert_double_eq_tol(sum_of(&in).needed_spacing_in * 25.4, cases[i].printed_mm, 0.05);
+    }
+    nails.each_lb = 1200 * newton_lb, in.spacing_in = 100 / 25.4;
+    in.demand_plf = 10.7e3 * 926250 / 411.125e6 * newton_lb * 25.4 * 12;
+    ck_assert_double_eq_tol(sum_of(&in).ratio, 1, 0.05 / 10.7);
+}
+END_TEST
+
 START_TEST(what_is_refused) {
     frame_fastener_group nail = group_of(FRAME_DOWEL_COMMON_NAIL, "16d", 4, 141);
     frame_fastener_sum_in in = sum_in(&nail, 1, FRAME_NOT_GIVEN);
@@ -165,6 +186,7 @@ int main(void) {
     tcase_add_test(tests, what_is_alike);
     tcase_add_test(tests, modes_that_differ_at_a_distance);
     tcase_add_test(tests, along_a_line);
+    tcase_add_test(tests, along_a_line_metric);
     tcase_add_test(tests, what_is_refused);
     tcase_add_test(tests, group_action);
     suite_add_tcase(suite, tests);
