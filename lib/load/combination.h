@@ -18,8 +18,11 @@ typedef struct frame_loads {
     frame_load_duration live_duration;
 } frame_loads;
 
-/* Combination i of frame_load_combination stands at i - 1; one that lacks a load has a total of zero. */
+/* The combinations whose loads are not zero, in the order of the standard. */
 typedef struct frame_combinations {
+    int count;
+    int governs; /* place of the largest total over C_D: it governs wood under stress */
+    frame_load_combination which[FRAME_COMBINATIONS];
     double total[FRAME_COMBINATIONS];
     double factor[FRAME_COMBINATIONS];     /* C_D: that of the shortest load, NDS 2.3.2 */
     double equivalent[FRAME_COMBINATIONS]; /* total over C_D */
@@ -35,11 +38,15 @@ FRAME_ALWAYS_INLINE double frame_duration_factor(frame_load_duration duration) {
     return frame_load_durations_table[duration - 1].factor;
 }
 
-FRAME_ALWAYS_INLINE void frame_combination_put(frame_combinations *c, int at, double total, double factor,
-                                               double equivalent) {
+FRAME_ALWAYS_INLINE void frame_combination_put(frame_combinations *c, frame_load_combination which, double total,
+                                               double factor, double equivalent) {
+    const int at = c->count++;
+    c->which[at] = which;
     c->total[at] = total;
     c->factor[at] = factor;
     c->equivalent[at] = equivalent;
+    c->governs = at == 0 || equivalent > c->equivalent[c->governs] ? at : c->governs;
+    c->greatest = at == 0 || total > c->greatest ? total : c->greatest;
 }
 
 /* How the factors of duration are known. */
@@ -53,7 +60,7 @@ FRAME_ALWAYS_INLINE void frame_combine_dead(double w_D, frame_combinations *c, f
     FRAME_TABLE(record, C_D_1, frame_duration_factor(FRAME_DURATION_PERMANENT), "", "load duration factor of dead load",
                 FRAME_DURATION_SOURCE);
     FRAME_STEP(record, q_1, w_1 / C_D_1, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-    frame_combination_put(c, 0, w_1, C_D_1, q_1);
+    frame_combination_put(c, FRAME_COMBINATION_D, w_1, C_D_1, q_1);
 }
 
 /* Combination 2 of the standard. */
@@ -63,7 +70,7 @@ FRAME_ALWAYS_INLINE void frame_combine_live(double w_D, double w_L, double facto
     FRAME_STEP(record, w_2, w_D + w_L, "plf", "D + L", FRAME_ASCE_COMBINATION "(2)");
     FRAME_TABLE(record, C_D_2, factor, "", "load duration factor of live load", FRAME_DURATION_SOURCE);
     FRAME_STEP(record, q_2, w_2 / C_D_2, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-    frame_combination_put(c, 1, w_2, C_D_2, q_2);
+    frame_combination_put(c, FRAME_COMBINATION_D_L, w_2, C_D_2, q_2);
 }
 
 /* Combination 3 of the standard: roof live load or snow. */
@@ -74,56 +81,48 @@ FRAME_ALWAYS_INLINE void frame_combine_roof(double w_D, double w_Lr, double w_S,
         FRAME_TABLE(record, C_D_3, frame_duration_factor(FRAME_DURATION_SEVEN_DAYS), "",
                     "load duration factor of roof live load", FRAME_DURATION_SOURCE);
         FRAME_STEP(record, q_3, w_3 / C_D_3, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-        frame_combination_put(c, 2, w_3, C_D_3, q_3);
+        frame_combination_put(c, FRAME_COMBINATION_D_LR, w_3, C_D_3, q_3);
     }
     if (w_S > 0) {
         FRAME_STEP(record, w_4, w_D + w_S, "plf", "D + S", FRAME_ASCE_COMBINATION "(3)");
         FRAME_TABLE(record, C_D_4, frame_duration_factor(FRAME_DURATION_TWO_MONTHS), "", "load duration factor of snow",
                     FRAME_DURATION_SOURCE);
         FRAME_STEP(record, q_4, w_4 / C_D_4, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-        frame_combination_put(c, 3, w_4, C_D_4, q_4);
+        frame_combination_put(c, FRAME_COMBINATION_D_S, w_4, C_D_4, q_4);
     }
 }
 
 /* Combination 4 of the standard: two loads besides the dead load, at three quarters; the shorter of the two counts. */
 FRAME_ALWAYS_INLINE void frame_combine_two(const frame_loads *loads, frame_combinations *c, frame_working *record) {
     const double w_D = loads->dead, w_L = loads->live, w_Lr = loads->roof_live, w_S = loads->snow;
-    const double C_D_2 = c->factor[1], C_D_3 = c->factor[2], C_D_4 = c->factor[3];
+    const double C_D_2 = frame_duration_factor(loads->live_duration);
+    const double C_D_3 = frame_duration_factor(FRAME_DURATION_SEVEN_DAYS);
+    const double C_D_4 = frame_duration_factor(FRAME_DURATION_TWO_MONTHS);
     if (w_Lr > 0) {
         FRAME_STEP(record, w_5, w_D + 0.75 * w_L + 0.75 * w_Lr, "plf", "D + 0.75L + 0.75Lr",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_5, fmax(C_D_2, C_D_3), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
         FRAME_STEP(record, q_5, w_5 / C_D_5, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-        frame_combination_put(c, 4, w_5, C_D_5, q_5);
+        frame_combination_put(c, FRAME_COMBINATION_D_L_LR, w_5, C_D_5, q_5);
     }
     if (w_S > 0) {
         FRAME_STEP(record, w_6, w_D + 0.75 * w_L + 0.75 * w_S, "plf", "D + 0.75L + 0.75S",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_6, fmax(C_D_2, C_D_4), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
         FRAME_STEP(record, q_6, w_6 / C_D_6, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-        frame_combination_put(c, 5, w_6, C_D_6, q_6);
+        frame_combination_put(c, FRAME_COMBINATION_D_L_S, w_6, C_D_6, q_6);
     }
 }
 
 /* Forms the combinations. The loads are recorded by the caller as w_D, w_L, w_Lr and w_S. */
 FRAME_ALWAYS_INLINE void frame_combine(const frame_loads *loads, frame_combinations *c, frame_working *record) {
-    for (int i = 0; i < FRAME_COMBINATIONS; i++) frame_combination_put(c, i, 0, 1, 0);
+    c->count = 0;
     FRAME_HEADING(record, "Load combinations for allowable stress design");
     frame_combine_dead(loads->dead, c, record);
     frame_combine_live(loads->dead, loads->live, frame_duration_factor(loads->live_duration), c, record);
     frame_combine_roof(loads->dead, loads->roof_live, loads->snow, c, record);
     if (loads->live > 0) frame_combine_two(loads, c, record);
-    c->greatest = c->total[0];
-    for (int i = 1; i < FRAME_COMBINATIONS; i++) c->greatest = fmax(c->greatest, c->total[i]);
     c->transient = c->greatest - loads->dead;
-}
-
-/* The combination (0 to 5) that governs wood under stress: the largest total over C_D. */
-FRAME_ALWAYS_INLINE int frame_combination_governing(const frame_combinations *c) {
-    int governs = 0;
-    for (int i = 1; i < FRAME_COMBINATIONS; i++)
-        if (c->equivalent[i] > c->equivalent[governs]) governs = i;
-    return governs;
 }
 
 #endif

@@ -13,10 +13,9 @@ static void record_loads(const frame_loads *loads, frame_working *record) {
 }
 
 static frame_status add_row(frame_answer *answer, const frame_combinations *c, int at) {
-    if (at > 0 && !(c->total[at] > 0)) return FRAME_OK;
     frame_load_combinations_row *row = frame_answer_add(answer, 0);
     if (!row) return FRAME_NO_MEMORY;
-    row->combination = at + 1;
+    row->combination = c->which[at];
     row->total_plf = c->total[at];
     row->load_duration_factor = c->factor[at];
     row->equivalent_plf = c->equivalent[at];
@@ -25,9 +24,9 @@ static frame_status add_row(frame_answer *answer, const frame_combinations *c, i
 
 static void sum_up(const frame_load_combinations_in *in, const frame_combinations *c,
                    frame_load_combinations_out *out) {
-    const int governs = frame_combination_governing(c);
+    const int governs = c->governs;
     out->known = frame_duration_known();
-    out->governs = governs + 1;
+    out->governs = c->which[governs];
     out->governing_plf = c->total[governs];
     out->load_duration_factor = c->factor[governs];
     out->greatest_plf = c->greatest;
@@ -44,7 +43,7 @@ static frame_status solve(const frame_load_combinations_in *in, frame_answer *an
     frame_combinations c;
     record_loads(&loads, record);
     frame_combine(&loads, &c, record);
-    for (int i = 0; i < FRAME_COMBINATIONS; i++)
+    for (int i = 0; i < c.count; i++)
         if (add_row(answer, &c, i)) return FRAME_NO_MEMORY;
     sum_up(in, &c, out);
     return FRAME_OK;

@@ -62,8 +62,8 @@ FRAME_ALWAYS_INLINE frame_bending_ask ask_for(const frame_beam_check_in *in, dou
 FRAME_ALWAYS_INLINE void give_ratios(const frame_bending *r, frame_beam_check_out *out) {
     out->passes = frame_bending_passes(r);
     out->governs = r->governs;
-    out->combination = r->combination + 1;
-    out->shear_combination = r->shear_combination + 1;
+    out->combination = r->combination;
+    out->shear_combination = r->shear_combination;
     out->ratio = r->ratio;
     out->bending_ratio = r->bending_ratio;
     out->shear_ratio = r->shear_ratio;
@@ -126,7 +126,9 @@ FRAME_ALWAYS_INLINE void remark(const frame_beam_check_in *in, const frame_membe
 }
 
 FRAME_ALWAYS_INLINE frame_status prepare(const frame_beam_check_in *in, frame_member *m, double *gravity, double *C_r) {
-    const frame_member_ask wanted = FRAME_MEMBER_ASK(in, in->turned);
+    const frame_member_ask wanted = {in->size,    in->species, in->grade,       in->plies,    in->turned,
+                                     in->service, in->incised, in->temperature, in->width_in, in->depth_in,
+                                     in->fb_psi,  in->fv_psi,  in->fc_perp_psi, in->e_psi,    in->e_min_psi};
     frame_status status = check_loads(in);
     if (!status) status = check_edge(in);
     if (!status) status = frame_member_find(&wanted, m);
@@ -160,7 +162,12 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_beam_check_in *in, frame_beam
     return FRAME_OK;
 }
 
+static FRAME_RECORD_COLD frame_status recorded(const frame_beam_check_in *in, frame_beam_check_out *out,
+                                               frame_working *record) {
+    return check(in, out, record);
+}
+
 static frame_status compute(const frame_beam_check_in *in, frame_beam_check_out *out, frame_working *record) {
-    return record ? check(in, out, record) : check(in, out, NULL);
+    return FRAME_RECORDING(record) ? recorded(in, out, record) : check(in, out, NULL);
 }
 FRAME_IMPLEMENT(beam_check, compute);

@@ -11,6 +11,44 @@ FRAME_ALWAYS_INLINE const frame_joist_uses_row *frame_joist_use_row(frame_joist_
     return &frame_joist_uses_table[use - 1];
 }
 
+/* What goes by the use where the caller says nothing. */
+typedef struct frame_joist_defaults {
+    frame_service service;
+    int32_t incised; /* or FRAME_INCISED_BY_SPECIES */
+    double dead_psf, live_limit, total_limit, creep;
+} frame_joist_defaults;
+
+/* A macro, because the two in-structs have fields of the same names; total is 0 where that is not checked. */
+#define FRAME_JOIST_DEFAULTS(in, total, by_use)                                                                 \
+    do {                                                                                                        \
+        const frame_joist_uses_row *row = frame_joist_use_row((in)->use);                                       \
+        (by_use)->service = frame_or_int((in)->service, row->wet != 0 ? FRAME_SERVICE_WET : FRAME_SERVICE_DRY); \
+        (by_use)->incised = frame_or_int((in)->incised, row->incised != 0 ? FRAME_INCISED_BY_SPECIES : 0);      \
+        (by_use)->dead_psf = frame_or((in)->dead_psf, row->dead_psf);                                           \
+        (by_use)->live_limit = frame_or((in)->deflection_limit, row->live_limit);                               \
+        (by_use)->total_limit = frame_or(total, row->total_limit);                                              \
+        (by_use)->creep = frame_creep_factor((in)->creep_factor, (by_use)->service);                            \
+    } while (0)
+
+/* The member of a joist: for lumber of the tables, the usual case, without setting up all that might have been given.
+ */
+#define FRAME_JOIST_MEMBER(in, by_use, e_min, member)                                                                  \
+    (frame_joist_is_plain((in)->width_in, (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, (in)->e_psi,  \
+                          e_min)                                                                                       \
+         ? frame_member_of_lumber((in)->size, (in)->species, (in)->grade, (in)->plies, FRAME_TURNED_ON_EDGE,           \
+                                  (by_use).service, (by_use).incised, (in)->temperature, member)                       \
+         : frame_member_find(                                                                                          \
+               &(frame_member_ask){(in)->size, (in)->species, (in)->grade, (in)->plies, FRAME_TURNED_ON_EDGE,          \
+                                   (by_use).service, (by_use).incised, (in)->temperature, (in)->width_in,              \
+                                   (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, (in)->e_psi, e_min}, \
+               member))
+
+FRAME_ALWAYS_INLINE int frame_joist_is_plain(double width_in, double depth_in, double fb_psi, double fv_psi,
+                                             double fc_perp_psi, double e_psi, double e_min_psi) {
+    return !frame_given(width_in) && !frame_given(depth_in) && !frame_given(fb_psi) && !frame_given(fv_psi) &&
+           !frame_given(fc_perp_psi) && !frame_given(e_psi) && !frame_given(e_min_psi);
+}
+
 /* 1 / sqrt(1 + slope squared), 1 for a level member. */
 FRAME_ALWAYS_INLINE double frame_joist_cosine(double slope, frame_working *record) {
     if (!(slope > 0)) return 1;

@@ -5,21 +5,6 @@
 
 #include "working/plain_math.h"
 
-/* Fills in the defaults that go by the use. */
-FRAME_ALWAYS_INLINE frame_joist_check_in settle(const frame_joist_check_in *given) {
-    const frame_joist_uses_row *row = frame_joist_use_row(given->use);
-    frame_joist_check_in in = *given;
-    in.service = frame_or_int(in.service, row->wet != 0 ? FRAME_SERVICE_WET : FRAME_SERVICE_DRY);
-    in.incised = frame_or_int(in.incised, row->incised != 0 ? FRAME_INCISED_BY_SPECIES : 0);
-    in.dead_psf = frame_or(in.dead_psf, row->dead_psf);
-    in.deflection_limit = frame_or(in.deflection_limit, row->live_limit);
-    in.total_deflection_limit = frame_or(in.total_deflection_limit, row->total_limit);
-    in.creep_factor = frame_creep_factor(in.creep_factor, in.service);
-    in.live_psf = frame_or(in.live_psf, 0);
-    in.snow_psf = frame_or(in.snow_psf, 0);
-    return in;
-}
-
 FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_check_in *given) {
     if (given->live_psf == FRAME_NOT_GIVEN && given->snow_psf == FRAME_NOT_GIVEN)
         return frame_lacks("live_psf", "a live load or snow, 0 if there is none");
@@ -38,7 +23,7 @@ FRAME_ALWAYS_INLINE void give(const frame_bending *r, const frame_bending_ask *a
                               frame_joist_check_out *out) {
     out->passes = frame_bending_passes(r);
     out->governs = r->governs;
-    out->combination = r->combination + 1;
+    out->combination = r->combination;
     out->ratio = r->ratio;
     out->bending_ratio = r->bending_ratio;
     out->shear_ratio = r->shear_ratio;
@@ -69,44 +54,59 @@ FRAME_ALWAYS_INLINE void give(const frame_bending *r, const frame_bending_ask *a
     out->slenderness_ratio = r->slenderness;
 }
 
-FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_member *m, frame_joist_check_out *out) {
+FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                const frame_member *m, frame_joist_check_out *out) {
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
     out->cautions = frame_joist_cautions(m, in->use, in->snow_psf);
     out->not_checked = frame_joist_not_checked(in->use, in->snow_psf, in->slope);
-    if (!(in->total_deflection_limit > 0)) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
+    if (!(by_use->total_limit > 0)) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
+}
+
+FRAME_ALWAYS_INLINE void ask_for(const frame_joist_check_in *in, const frame_joist_defaults *by_use, double cosine,
+                                 frame_bending_ask *ask) {
+    ask->span = in->span_in;
+    ask->slope_cosine = cosine;
+    ask->unbraced = in->compression_edge == FRAME_EDGE_FREE ? frame_or(in->unbraced_length_in, in->span_in) : 0;
+    ask->bearing = in->bearing_in;
+    ask->notch = 0;
+    ask->live_limit = by_use->live_limit;
+    ask->total_limit = by_use->total_limit;
+    ask->creep = by_use->creep;
+    ask->shear_reduced = 0;
 }
 
 /* The body for both: with record NULL, known when it is compiled, nothing of the recording is left. */
-FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *given, frame_joist_check_out *out,
+FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, frame_joist_check_out *out,
                                        frame_working *record) {
     frame_member member;
-    frame_bending_ask ask = {0};
+    frame_bending_ask ask;
     frame_bending result;
     frame_loads loads;
-    frame_status status = check_given(given);
+    frame_joist_defaults by_use;
+    frame_status status = check_given(in);
     if (status) return status;
-    const frame_joist_check_in in = settle(given);
-    const frame_member_ask wanted = FRAME_MEMBER_ASK(&in, FRAME_TURNED_ON_EDGE);
-    if ((status = frame_member_find(&wanted, &member))) return status;
-    if ((status = frame_member_load_sharing(&member, in.repetitive, in.spacing_in, &ask.repetitive))) return status;
+    FRAME_JOIST_DEFAULTS(in, in->total_deflection_limit, &by_use);
+    if ((status = FRAME_JOIST_MEMBER(in, by_use, in->e_min_psi, &member))) return status;
+    if ((status = frame_member_load_sharing(&member, in->repetitive, in->spacing_in, &ask.repetitive))) return status;
     frame_bending_section(&member, &result, record);
     FRAME_HEADING(record, "Span and loads");
-    FRAME_GIVEN(record, L, in.span_in, "in", "span on plan");
-    ask.span = L;
-    ask.slope_cosine = frame_joist_cosine(in.slope, record);
-    ask.unbraced = in.compression_edge == FRAME_EDGE_FREE ? frame_or(in.unbraced_length_in, in.span_in) : 0;
-    ask.bearing = in.bearing_in;
-    ask.live_limit = in.deflection_limit;
-    ask.total_limit = in.total_deflection_limit;
-    ask.creep = in.creep_factor;
-    frame_joist_loads(in.use, in.spacing_in, in.dead_psf, in.live_psf, in.snow_psf, ask.slope_cosine, &loads, record);
+    FRAME_GIVEN(record, L, in->span_in, "in", "span on plan");
+    (void)L;
+    ask_for(in, &by_use, frame_joist_cosine(in->slope, record), &ask);
+    frame_joist_loads(in->use, in->spacing_in, by_use.dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
+                      ask.slope_cosine, &loads, record);
     if ((status = frame_bending_check(&member, &ask, &loads, &result, record))) return status;
     give(&result, &ask, &member, out);
-    remark(&in, &member, out);
+    remark(in, &by_use, &member, out);
     return FRAME_OK;
 }
 
-static frame_status compute(const frame_joist_check_in *in, frame_joist_check_out *out, frame_working *record) {
-    return record ? check(in, out, record) : check(in, out, NULL);
+static FRAME_RECORD_COLD frame_status recorded(const frame_joist_check_in *in, frame_joist_check_out *out,
+                                               frame_working *record) {
+    return check(in, out, record);
 }
-FRAME_IMPLEMENT(joist_check, compute);
+
+static frame_status compute(const frame_joist_check_in *in, frame_joist_check_out *out, frame_working *record) {
+    return FRAME_RECORDING(record) ? recorded(in, out, record) : check(in, out, NULL);
+}
+FRAME_IMPLEMENT_QUICK(joist_check, compute);

@@ -5,19 +5,6 @@
 
 #include "working/plain_math.h"
 
-FRAME_ALWAYS_INLINE frame_joist_span_in settle(const frame_joist_span_in *given) {
-    const frame_joist_uses_row *row = frame_joist_use_row(given->use);
-    frame_joist_span_in in = *given;
-    in.service = frame_or_int(in.service, row->wet != 0 ? FRAME_SERVICE_WET : FRAME_SERVICE_DRY);
-    in.incised = frame_or_int(in.incised, row->incised != 0 ? FRAME_INCISED_BY_SPECIES : 0);
-    in.dead_psf = frame_or(in.dead_psf, row->dead_psf);
-    in.deflection_limit = frame_or(in.deflection_limit, row->live_limit);
-    in.creep_factor = frame_creep_factor(in.creep_factor, in.service);
-    in.live_psf = frame_or(in.live_psf, 0);
-    in.snow_psf = frame_or(in.snow_psf, 0);
-    return in;
-}
-
 FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_span_in *given) {
     if (given->live_psf == FRAME_NOT_GIVEN && given->snow_psf == FRAME_NOT_GIVEN)
         return frame_lacks("live_psf", "a live load or snow, 0 if there is none");
@@ -25,34 +12,16 @@ FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_span_in *given) {
     return FRAME_OK;
 }
 
-FRAME_ALWAYS_INLINE frame_member_ask member_ask(const frame_joist_span_in *in) {
-    return (frame_member_ask){.size = in->size,
-                              .species = in->species,
-                              .grade = in->grade,
-                              .plies = in->plies,
-                              .turned = FRAME_TURNED_ON_EDGE,
-                              .service = in->service,
-                              .incised = in->incised,
-                              .temperature = in->temperature,
-                              .width_in = in->width_in,
-                              .depth_in = in->depth_in,
-                              .fb_psi = in->fb_psi,
-                              .fv_psi = in->fv_psi,
-                              .fc_perp_psi = in->fc_perp_psi,
-                              .e_psi = in->e_psi,
-                              .e_min_psi = FRAME_NOT_GIVEN};
-}
-
 FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, double repetitive, const frame_combinations *c,
                                        frame_bending *r, frame_joist_span_out *out, frame_working *record) {
     const double S = r->section_modulus;
-    const int i = frame_combination_governing(c);
+    const int i = c->governs;
     FRAME_HEADING(record, "Bending");
-    FRAME_TABLE(record, w, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(i));
+    FRAME_TABLE(record, w, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(c, i));
     const double F_b_prime = frame_bending_allowed(m, repetitive, c->factor[i], 0, r, record);
     FRAME_STEP(record, M_max, F_b_prime * S, "lb-in", "bending moment allowed", "NDS 2018 3.3.1");
     FRAME_STEP(record, L_b, sqrt(8 * M_max / (w / 12)), "in", "longest span by bending", "M = w L^2 / 8 solved for L");
-    out->combination = i + 1;
+    out->combination = c->which[i];
     out->load_duration_factor = c->factor[i];
     out->fb_adjusted_psi = F_b_prime;
     out->bending_span_in = L_b;
@@ -61,9 +30,9 @@ FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, double repetitive,
 FRAME_ALWAYS_INLINE void solve_shear(const frame_member *m, const frame_combinations *c, const frame_bending *r,
                                      frame_joist_span_out *out, frame_working *record) {
     const double A = r->area;
-    const int i = out->combination - 1;
+    const int i = c->governs;
     FRAME_HEADING(record, "Shear");
-    FRAME_TABLE(record, w_v, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(i));
+    FRAME_TABLE(record, w_v, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(c, i));
     const double F_v_prime = frame_bending_shear_allowed(m, c->factor[i], record);
     FRAME_STEP(record, V_max, 2.0 / 3 * F_v_prime * A, "lb", "shear allowed", "NDS 2018 3.4.2");
     FRAME_STEP(record, L_v, 2 * V_max / (w_v / 12), "in", "longest span by shear", "V = w L / 2 solved for L");
@@ -83,7 +52,7 @@ FRAME_ALWAYS_INLINE double solve_sag(double w_t, double q, double E_prime, doubl
     return L_t;
 }
 
-FRAME_ALWAYS_INLINE void solve_deflection(const frame_joist_span_in *in, const frame_combinations *c,
+FRAME_ALWAYS_INLINE void solve_deflection(const frame_joist_defaults *by_use, const frame_combinations *c,
                                           const frame_bending *r, double cosine, frame_joist_span_out *out,
                                           frame_working *record) {
     out->deflection_span_in = FRAME_NOT_GIVEN;
@@ -91,7 +60,7 @@ FRAME_ALWAYS_INLINE void solve_deflection(const frame_joist_span_in *in, const f
     FRAME_HEADING(record, "Deflection under live load or snow");
     FRAME_TABLE(record, w_t, c->transient, "plf", "largest load of the combinations without the dead load",
                 "ASCE 7-16 2.4.1");
-    FRAME_GIVEN(record, q, in->deflection_limit, "", "span over allowed deflection");
+    FRAME_GIVEN(record, q, by_use->live_limit, "", "span over allowed deflection");
     out->deflection_span_in = solve_sag(w_t, q, r->e_adjusted, r->inertia, cosine, record);
 }
 
@@ -107,18 +76,18 @@ FRAME_ALWAYS_INLINE double solve_sag_all(double w_T, double q_T, double E_prime,
     return L_T;
 }
 
-FRAME_ALWAYS_INLINE void solve_total(const frame_joist_span_in *in, const frame_loads *loads,
+FRAME_ALWAYS_INLINE void solve_total(const frame_joist_defaults *by_use, const frame_loads *loads,
                                      const frame_combinations *c, const frame_bending *r, double cosine,
                                      frame_joist_span_out *out, frame_working *record) {
     const double w_D = loads->dead;
     out->total_deflection_span_in = FRAME_NOT_GIVEN;
-    if (in->total_deflection_limit == FRAME_NOT_GIVEN) return;
+    if (!(by_use->total_limit > 0)) return;
     FRAME_HEADING(record, "Deflection in all");
     FRAME_TABLE(record, w_t, c->transient, "plf", "largest load of the combinations without the dead load",
                 "ASCE 7-16 2.4.1");
-    FRAME_TABLE(record, K_cr, in->creep_factor, "", "creep factor", "NDS 2018 3.5.2");
+    FRAME_TABLE(record, K_cr, by_use->creep, "", "creep factor", "NDS 2018 3.5.2");
     FRAME_STEP(record, w_T, K_cr * w_D + w_t, "plf", "load that would sag at once as much as in all", "NDS 2018 3.5.2");
-    FRAME_GIVEN(record, q_T, in->total_deflection_limit, "", "span over allowed deflection in all");
+    FRAME_GIVEN(record, q_T, by_use->total_limit, "", "span over allowed deflection in all");
     out->total_deflection_span_in = solve_sag_all(w_T, q_T, r->e_adjusted, r->inertia, cosine, record);
 }
 
@@ -164,41 +133,47 @@ FRAME_ALWAYS_INLINE void remark(const frame_joist_span_in *in, const frame_membe
     out->size_factor = m->size_factor;
     out->incising_factor = m->incised->fb;
     out->repetitive_member_factor = repetitive;
+    out->spare = 0;
 }
 
 /* The body for both: with record NULL, known when it is compiled, nothing of the recording is left. */
-FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *given, frame_joist_span_out *out,
-                                      frame_working *record) {
+FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist_span_out *out, frame_working *record) {
     frame_member member;
     frame_bending result;
     frame_loads loads;
     frame_combinations c;
+    frame_joist_defaults by_use;
     double C_r;
-    frame_status status = check_given(given);
+    frame_status status = check_given(in);
     if (status) return status;
-    const frame_joist_span_in in = settle(given);
-    const frame_member_ask wanted = member_ask(&in);
-    if ((status = frame_member_find(&wanted, &member))) return status;
-    if ((status = frame_member_load_sharing(&member, in.repetitive, in.spacing_in, &C_r))) return status;
+    FRAME_JOIST_DEFAULTS(in, frame_or(in->total_deflection_limit, 0), &by_use);
+    if ((status = FRAME_JOIST_MEMBER(in, by_use, FRAME_NOT_GIVEN, &member))) return status;
+    if ((status = frame_member_load_sharing(&member, in->repetitive, in->spacing_in, &C_r))) return status;
     frame_bending_section(&member, &result, record);
     FRAME_HEADING(record, "Loads");
-    const double cosine = frame_joist_cosine(in.slope, record);
-    frame_joist_loads(in.use, in.spacing_in, in.dead_psf, in.live_psf, in.snow_psf, cosine, &loads, record);
+    const double cosine = frame_joist_cosine(in->slope, record);
+    frame_joist_loads(in->use, in->spacing_in, by_use.dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
+                      cosine, &loads, record);
     frame_combine(&loads, &c, record);
     if (!(c.greatest > 0)) return frame_no_weight();
     frame_bending_stiffness(&member, 0, &result, record);
     out->e_adjusted_psi = result.e_adjusted;
     solve_bending(&member, C_r, &c, &result, out, record);
     solve_shear(&member, &c, &result, out, record);
-    solve_deflection(&in, &c, &result, cosine, out, record);
-    solve_total(&in, &loads, &c, &result, cosine, out, record);
+    solve_deflection(&by_use, &c, &result, cosine, out, record);
+    solve_total(&by_use, &loads, &c, &result, cosine, out, record);
     choose(out, record);
-    solve_bearing(&in, &member, &c, out, record);
-    remark(&in, &member, C_r, out);
+    solve_bearing(in, &member, &c, out, record);
+    remark(in, &member, C_r, out);
     return FRAME_OK;
 }
 
-static frame_status compute(const frame_joist_span_in *in, frame_joist_span_out *out, frame_working *record) {
-    return record ? span(in, out, record) : span(in, out, NULL);
+static FRAME_RECORD_COLD frame_status recorded(const frame_joist_span_in *in, frame_joist_span_out *out,
+                                               frame_working *record) {
+    return span(in, out, record);
 }
-FRAME_IMPLEMENT(joist_span, compute);
+
+static frame_status compute(const frame_joist_span_in *in, frame_joist_span_out *out, frame_working *record) {
+    return FRAME_RECORDING(record) ? recorded(in, out, record) : span(in, out, NULL);
+}
+FRAME_IMPLEMENT_QUICK(joist_span, compute);

@@ -18,7 +18,9 @@ static int has(int32_t value) {
     return value != FRAME_NOT_GIVEN_INT;
 }
 
-static frame_status find_section(const frame_member_ask *ask, double *thickness, double *width, frame_known *known) {
+/* The true size of one ply: of the nominal size, which the lumber found has with it, or as given. */
+static frame_status find_section(const frame_member_ask *ask, const frame_member *m, double *thickness, double *width,
+                                 frame_known *known) {
     if (!has(ask->size)) {
         if (!is_given(ask->width_in)) return frame_lacks("size", "a nominal size, or width_in and depth_in");
         if (!is_given(ask->depth_in)) return frame_lacks("depth_in", "the true depth, with width_in");
@@ -30,7 +32,10 @@ static frame_status find_section(const frame_member_ask *ask, double *thickness,
     if (is_given(ask->width_in)) return frame_contradicts("width_in", "size");
     if (is_given(ask->depth_in)) return frame_contradicts("depth_in", "size");
     *known = frame_size_known(ask->size);
-    return frame_size_dressed(ask->size, 0, thickness, width);
+    if (m->user) return frame_size_dressed(ask->size, 0, thickness, width);
+    *thickness = m->lumber.thickness_in;
+    *width = m->lumber.width_in;
+    return FRAME_OK;
 }
 
 static frame_status user_values(const frame_member_ask *ask, frame_member *m) {
@@ -75,13 +80,13 @@ static int is_incised(int32_t incised, const frame_lumber *lumber) {
 }
 
 /* C_F of timbers is for the load on the narrow face; C_fu stands in its place on the wide one. */
-static void table_factors(const frame_member_ask *ask, frame_member *m) {
+static void table_factors(frame_service service, int32_t incised, frame_member *m) {
     m->wet = &dry;
     m->incised = &not_incised;
     m->flat_use = &on_edge;
     m->size_factor = m->flat && m->lumber.size_class != FRAME_CLASS_DIMENSION ? 1 : m->lumber.size_factor_fb;
-    if (ask->service == FRAME_SERVICE_WET) frame_wet_factors(&m->lumber, &m->wet_room), m->wet = &m->wet_room;
-    if (is_incised(ask->incised, &m->lumber))
+    if (service == FRAME_SERVICE_WET) frame_wet_factors(&m->lumber, &m->wet_room), m->wet = &m->wet_room;
+    if (is_incised(incised, &m->lumber))
         frame_incising_factors(&m->lumber, &m->incised_room), m->incised = &m->incised_room;
     if (m->flat) frame_flat_use_factors(&m->lumber, &m->flat_room), m->flat_use = &m->flat_room;
     worst(m, m->wet->known);
@@ -89,26 +94,48 @@ static void table_factors(const frame_member_ask *ask, frame_member *m) {
     worst(m, m->flat_use->known);
 }
 
-static void temperature_factors(const frame_member_ask *ask, frame_member *m) {
-    const frame_temperature_factors_row *row = &frame_temperature_factors_table[ask->temperature - 1];
+static void temperature_factors(frame_service service, frame_temperature temperature, frame_member *m) {
+    const frame_temperature_factors_row *row = &frame_temperature_factors_table[temperature - 1];
     m->temperature_e = row->e;
-    m->temperature_stress = ask->service == FRAME_SERVICE_WET ? row->stress_wet : row->stress_dry;
-    if (ask->temperature != FRAME_TEMPERATURE_100F) worst(m, row->known);
+    m->temperature_stress = service == FRAME_SERVICE_WET ? row->stress_wet : row->stress_dry;
+    if (temperature != FRAME_TEMPERATURE_100F) worst(m, row->known);
+}
+
+static void turn(frame_member *m, int32_t plies, frame_turned turned, double thickness, double width) {
+    m->plies = plies;
+    m->flat = turned == FRAME_TURNED_FLAT;
+    m->breadth = m->flat ? width : thickness;
+    m->depth = m->flat ? thickness : width;
 }
 
 frame_status frame_member_find(const frame_member_ask *ask, frame_member *m) {
     double thickness, width;
     frame_status status = is_given(ask->fb_psi) ? user_values(ask, m) : table_values(ask, m);
-    if (!status) status = find_section(ask, &thickness, &width, &m->known);
+    if (!status) status = find_section(ask, m, &thickness, &width, &m->known);
     if (status) return status;
     m->section_source = has(ask->size) ? "PS 20 dressed dry size" : "given";
-    m->plies = ask->plies;
-    m->flat = ask->turned == FRAME_TURNED_FLAT;
-    m->breadth = m->flat ? width : thickness;
-    m->depth = m->flat ? thickness : width;
+    turn(m, ask->plies, ask->turned, thickness, width);
     worst(m, m->lumber.known);
-    if (!m->user) table_factors(ask, m);
-    temperature_factors(ask, m);
+    if (!m->user) table_factors(ask->service, ask->incised, m);
+    temperature_factors(ask->service, ask->temperature, m);
+    return FRAME_OK;
+}
+
+frame_status frame_member_of_lumber(frame_size size, frame_species species, frame_grade grade, int32_t plies,
+                                    frame_turned turned, frame_service service, int32_t incised,
+                                    frame_temperature temperature, frame_member *m) {
+    if (!has(species)) return frame_lacks("species", "a species and grade, or design values from fb_psi on");
+    if (!has(grade)) return frame_lacks("grade", "a grade, with the species");
+    if (!has(size)) return frame_lacks("size", "a nominal size, with the species");
+    const frame_status status = frame_lumber_find(species, grade, size, &m->lumber);
+    if (status) return status;
+    m->user = 0;
+    m->section_source = "PS 20 dressed dry size";
+    m->known = m->lumber.known;
+    worst(m, frame_size_known(size));
+    turn(m, plies, turned, m->lumber.thickness_in, m->lumber.width_in);
+    table_factors(service, incised, m);
+    temperature_factors(service, temperature, m);
     return FRAME_OK;
 }
 

@@ -18,7 +18,7 @@ typedef struct frame_member_ask {
     int32_t plies;
     frame_turned turned;
     frame_service service;
-    frame_bool incised;
+    int32_t incised; /* yes, no or FRAME_INCISED_BY_SPECIES */
     frame_temperature temperature;
     double width_in, depth_in;
     double fb_psi, fv_psi, fc_perp_psi, e_psi, e_min_psi;
@@ -42,14 +42,10 @@ typedef struct frame_member {
 /* Puts the member together. FRAME_REQUIRED or FRAME_CONFLICT where too little or too much was given, FRAME_NO_VALUE
  * where the tables have no such lumber. */
 frame_status frame_member_find(const frame_member_ask *ask, frame_member *member);
-
-/* The ask of an in-struct: their fields have the same names. */
-#define FRAME_MEMBER_ASK(in, turned_how)                                                                      \
-    {                                                                                                         \
-        (in)->size, (in)->species, (in)->grade, (in)->plies, turned_how, (in)->service, (in)->incised,        \
-            (in)->temperature, (in)->width_in, (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, \
-            (in)->e_psi, (in)->e_min_psi                                                                      \
-    }
+/* The same where nothing but these was given. */
+frame_status frame_member_of_lumber(frame_size size, frame_species species, frame_grade grade, int32_t plies,
+                                    frame_turned turned, frame_service service, int32_t incised,
+                                    frame_temperature temperature, frame_member *member);
 
 /* The cautions (frame_bending_caution) that follow from the member alone. */
 uint64_t frame_member_cautions(const frame_member *member);

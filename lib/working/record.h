@@ -34,7 +34,8 @@
 
 #if defined(__GNUC__)
 #define FRAME_RECORDING(w) __builtin_expect((w) != 0, 0)
-#define FRAME_RECORD_COLD __attribute__((cold, noinline))
+/* Not "cold": gcc would then take all code beside a call, the calculation itself, for code that hardly ever runs. */
+#define FRAME_RECORD_COLD __attribute__((noinline))
 #else
 #define FRAME_RECORDING(w) ((w) != 0)
 #define FRAME_RECORD_COLD

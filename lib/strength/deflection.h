@@ -1,0 +1,76 @@
+/* Deflection: NDS 2018 3.5. */
+#ifndef FRAME_LIB_STRENGTH_DEFLECTION_H
+#define FRAME_LIB_STRENGTH_DEFLECTION_H
+
+#include "strength/one_span.h"
+
+#include "working/plain_math.h"
+
+/* A sloped member is longer than its plan and carries only the part of the load that is square to it: the sag, square
+ * to it, is that of the level span over the square of the cosine. */
+FRAME_ALWAYS_INLINE double frame_bending_sag(const frame_bending_ask *ask, double w_t, double E_prime, double I,
+                                             frame_working *record) {
+    const double L = ask->span, c = ask->slope_cosine;
+    if (c < 1) {
+        FRAME_STEP(record, Delta_t, 5 * (w_t / 12) * pow(L, 4) / (384 * E_prime * I * pow(c, 2)), "in",
+                   "deflection under live load or snow, square to the rafter", "simple span, uniform load");
+        return Delta_t;
+    }
+    FRAME_STEP(record, Delta_t, 5 * (w_t / 12) * pow(L, 4) / (384 * E_prime * I), "in",
+               "deflection under live load or snow", "simple span, uniform load");
+    return Delta_t;
+}
+
+FRAME_ALWAYS_INLINE double frame_bending_sag_dead(const frame_bending_ask *ask, double w_D, double E_prime, double I,
+                                                  frame_working *record) {
+    const double L = ask->span, c = ask->slope_cosine;
+    if (c < 1) {
+        FRAME_STEP(record, Delta_D, 5 * (w_D / 12) * pow(L, 4) / (384 * E_prime * I * pow(c, 2)), "in",
+                   "deflection under dead load, square to the rafter", "simple span, uniform load");
+        return Delta_D;
+    }
+    FRAME_STEP(record, Delta_D, 5 * (w_D / 12) * pow(L, 4) / (384 * E_prime * I), "in", "deflection under dead load",
+               "simple span, uniform load");
+    return Delta_D;
+}
+
+FRAME_ALWAYS_INLINE double frame_bending_length(const frame_bending_ask *ask, frame_working *record) {
+    const double L = ask->span, c = ask->slope_cosine;
+    if (c < 1) {
+        FRAME_STEP(record, l, L / c, "in", "span along the slope", "");
+        return l;
+    }
+    FRAME_STEP(record, l, L, "in", "span", "");
+    return l;
+}
+
+FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, double w_D, const frame_combinations *c,
+                                                  frame_bending *r, frame_working *record) {
+    FRAME_HEADING(record, "Deflection");
+    FRAME_TABLE(record, w_t, c->transient, "plf", "largest load of the combinations without the dead load",
+                "ASCE 7-16 2.4.1");
+    const double l = frame_bending_length(ask, record);
+    const double Delta_t = frame_bending_sag(ask, w_t, r->e_adjusted, r->inertia, record);
+    const double Delta_D = frame_bending_sag_dead(ask, w_D, r->e_adjusted, r->inertia, record);
+    FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2");
+    FRAME_STEP(record, Delta_T, K_cr * Delta_D + Delta_t, "in", "deflection in all, with creep", "NDS 2018 3.5.2");
+    r->transient = w_t;
+    r->deflection_live = Delta_t;
+    r->deflection_total = Delta_T;
+    r->live_ratio = r->total_ratio = r->deflection_ratio = r->live_limit = r->total_limit = FRAME_NOT_GIVEN;
+    if (ask->live_limit > 0) {
+        FRAME_GIVEN(record, limit_t, ask->live_limit, "", "span over allowed deflection under live load or snow");
+        FRAME_STEP(record, live_ratio, Delta_t / (l / limit_t), "", "share of the allowed deflection used", "");
+        r->live_limit = l / limit_t;
+        r->deflection_ratio = r->live_ratio = live_ratio;
+    }
+    if (ask->total_limit > 0) {
+        FRAME_GIVEN(record, limit_T, ask->total_limit, "", "span over allowed deflection in all");
+        FRAME_STEP(record, total_ratio, Delta_T / (l / limit_T), "", "share of the allowed deflection in all used", "");
+        r->total_limit = l / limit_T;
+        r->total_ratio = total_ratio;
+        r->deflection_ratio = fmax(r->deflection_ratio, total_ratio);
+    }
+}
+
+#endif
