@@ -42,8 +42,8 @@ install_missing() {
 }
 
 build_packages='gcc libc6-dev cmake ninja-build pkg-config check python3 python3-dev swig lua5.4 liblua5.4-dev'
-test_packages='python3-numpy mypy libxml2-utils clang'
-long_packages='valgrind chromium librsvg2-bin poppler-utils clang libclang-rt-14-dev python3-scipy g++'
+test_packages='python3-numpy mypy libxml2-utils locales g++'
+long_packages='valgrind chromium librsvg2-bin poppler-utils clang libclang-rt-14-dev python3-scipy'
 
 configure() {
     dir=$1
