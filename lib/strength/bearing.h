@@ -12,7 +12,7 @@ FRAME_ALWAYS_INLINE double frame_bending_crushing(const frame_member *m, frame_w
     FRAME_TABLE(record, C_M_p, m->wet->fc_perp, "", "wet service factor on F_c-perp", m->wet->source);
     FRAME_TABLE(record, C_t_p, m->temperature_stress, "", "temperature factor on F_c-perp", "NDS 2018 table 2.3.3");
     FRAME_TABLE(record, C_i_p, m->incised->fc_perp, "", "incising factor on F_c-perp", m->incised->source);
-    FRAME_TABLE(record, C_b, 1, "", "bearing area factor at the end of a member", "NDS 2018 3.10.4");
+    FRAME_TABLE(record, C_b, 1, "", "bearing area factor at the end of a member", "NDS 2018 3.10.4 (from memory)");
     FRAME_STEP(record, F_c_perp_prime, F_c_perp * C_M_p * C_t_p * C_i_p * C_b, "psi",
                "adjusted design value across the grain", "NDS 2018 table 4.3.1");
     return F_c_perp_prime;

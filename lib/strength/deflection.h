@@ -52,7 +52,7 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     const double l = frame_bending_length(ask, record);
     const double Delta_t = frame_bending_sag(ask, w_t, r->e_adjusted, r->inertia, record);
     const double Delta_D = frame_bending_sag_dead(ask, w_D, r->e_adjusted, r->inertia, record);
-    FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2");
+    FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2 (from memory)");
     FRAME_STEP(record, Delta_T, K_cr * Delta_D + Delta_t, "in", "deflection in all, with creep", "NDS 2018 3.5.2");
     r->transient = w_t;
     r->deflection_live = Delta_t;

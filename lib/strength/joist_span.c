@@ -85,7 +85,7 @@ FRAME_ALWAYS_INLINE void solve_total(const frame_joist_defaults *by_use, const f
     FRAME_HEADING(record, "Deflection in all");
     FRAME_TABLE(record, w_t, c->transient, "plf", "largest load of the combinations without the dead load",
                 "ASCE 7-16 2.4.1");
-    FRAME_TABLE(record, K_cr, by_use->creep, "", "creep factor", "NDS 2018 3.5.2");
+    FRAME_TABLE(record, K_cr, by_use->creep, "", "creep factor", "NDS 2018 3.5.2 (from memory)");
     FRAME_STEP(record, w_T, K_cr * w_D + w_t, "plf", "load that would sag at once as much as in all", "NDS 2018 3.5.2");
     FRAME_GIVEN(record, q_T, by_use->total_limit, "", "span over allowed deflection in all");
     out->total_deflection_span_in = solve_sag_all(w_T, q_T, r->e_adjusted, r->inertia, cosine, record);

@@ -12,7 +12,7 @@ FRAME_ALWAYS_INLINE double frame_bending_notched(const frame_member *m, double V
     FRAME_GIVEN(record, h, notch, "in", "depth of the notch");
     FRAME_STEP(record, d_n, d - h, "in", "depth left at the notch", "");
     FRAME_STEP(record, f_v, 3 * V / (2 * n * b * d_n) * pow(d / d_n, 2), "psi", "shear stress at the notch",
-               "NDS 2018 3.4.3.2(a)");
+               "NDS 2018 3.4.3.2(a) (from memory)");
     return f_v;
 }
 
@@ -21,7 +21,7 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_force(const frame_bending_ask *as
     const double L = ask->span;
     if (ask->shear_reduced) {
         FRAME_STEP(record, V, w_v / 12 * fmax(L / 2 - d, 0), "lb", "shear at d from the support",
-                   "NDS 2018 3.4.3.1(a)");
+                   "NDS 2018 3.4.3.1(a) (from memory)");
         return V;
     }
     FRAME_STEP(record, V, w_v / 12 * L / 2, "lb", "shear at the support", "simple span, uniform load");

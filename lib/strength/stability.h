@@ -37,7 +37,7 @@ FRAME_ALWAYS_INLINE double frame_beam_buckling(double R_B, double E_min_prime, f
 FRAME_ALWAYS_INLINE double frame_beam_stability(double F_bE, double F_b_star, frame_working *record) {
     FRAME_STEP(record, a, F_bE / F_b_star, "", "buckling over bending", "NDS 2018 3.3.3.8");
     FRAME_STEP(record, C_L, (1 + a) / 1.9 - sqrt(pow((1 + a) / 1.9, 2) - a / 0.95), "", "beam stability factor",
-               "NDS 2018 3.3.3.8 (3.3-6)");
+               "NDS 2018 3.3.3.8, equation 3.3-6 (from memory)");
     return C_L;
 }
 
