@@ -119,6 +119,69 @@ typedef struct frame_code_joist_span_out {
  * for an edition whose table is not known, FRAME_OUTSIDE_SCOPE beyond them, FRAME_REFUSED for a doubtful figure. */
 FRAME_CALCULATION(code_joist_span);
 
+/** What a header or girder carries. */
+typedef int32_t frame_code_supports;
+enum frame_code_supports_values {
+    FRAME_CODE_SUPPORTS_ROOF = 1, /**< "roof and ceiling" | "roof+ceiling" | "roof, ceiling". Roof and ceiling, exterior wall. */
+    FRAME_CODE_SUPPORTS_ROOF_1 = 2, /**< "roof, ceiling and one center-bearing floor" | "roof+ceiling+1 center-bearing floor" | "roof, ceiling and one centre-bearing floor". Roof, ceiling and a floor that a wall or girder carries in the middle. */
+    FRAME_CODE_SUPPORTS_ROOF_1_CLEAR = 3, /**< "roof, ceiling and one clear-span floor" | "roof+ceiling+1 clear-span floor". Roof, ceiling and a floor that spans from wall to wall. */
+    FRAME_CODE_SUPPORTS_ROOF_2 = 4, /**< "roof, ceiling and two center-bearing floors" | "roof+ceiling+2 center-bearing floors" | "roof, ceiling and two centre-bearing floors". Roof, ceiling and two floors carried in the middle. */
+    FRAME_CODE_SUPPORTS_ROOF_2_CLEAR = 5, /**< "roof, ceiling and two clear-span floors" | "roof+ceiling+2 clear-span floors". Roof, ceiling and two floors from wall to wall. */
+    FRAME_CODE_SUPPORTS_ONE_FLOOR = 6, /**< "one floor" | "one floor only" | "floor" | "one floor only (interior bearing wall)". One floor: an interior bearing wall, or the floor of a porch. */
+    FRAME_CODE_SUPPORTS_TWO_FLOORS = 7, /**< "two floors" | "two floors (interior bearing wall)". Two floors: an interior bearing wall. */
+    FRAME_CODE_SUPPORTS_PORCH_ROOF = 8 /**< "roof" | "porch roof". The roof of an open porch. */
+};
+
+/** Where a header or girder stands. */
+typedef int32_t frame_code_location;
+enum frame_code_location_values {
+    FRAME_CODE_EXTERIOR = 1, /**< "exterior" | "exterior wall". An exterior bearing wall. */
+    FRAME_CODE_INTERIOR = 2, /**< "interior" | "interior wall". An interior bearing wall. */
+    FRAME_CODE_PORCH = 3     /**< "porch" | "open porch". The outer edge of an open porch. */
+};
+
+/** A header or girder to look up. */
+typedef struct frame_code_header_span_in {
+    uint32_t struct_size, struct_id;
+    frame_code_supports supports; /**< required. What it carries. */
+    frame_size size;              /**< required. Nominal size of a ply, 2x4 to 2x12. */
+    int32_t plies;                /**< required : 1..6. Plies. */
+    frame_code_location location; /**< "by what it carries". Where it stands. */
+    double ground_snow_psf;       /**< optional : 0..300. Ground snow load; required where a roof is carried. */
+    double roof_live_psf;         /**< optional : 0..100. Roof live load, where ground snow is under 30 psf: the table then holds up to 20. */
+    double building_width_in;     /**< optional : >0..1200. Width of the building square to the ridge; of a porch, its depth from the wall to the centre of the header. */
+    double porch_depth_in;        /**< optional : >0..1200. Depth of a porch, instead of building_width_in. */
+    frame_species species;        /**< "any of Douglas Fir-Larch, Hem-Fir, Southern Pine, Spruce-Pine-Fir". Species; required for the proposal of 2012. */
+    frame_grade grade;            /**< "No.2; southern pine No.1 in 2015". Grade. */
+    frame_bool top_braced;        /**< yes. Whether joists or rafters brace its top along its length; cripples do not. */
+    frame_bool covering;          /**< no. Between the table's snow loads, read the heavier one, instead of refusing. */
+    frame_code_edition edition;   /**< required. Which edition. */
+    int32_t spare;
+} frame_code_header_span_in;
+
+/** The longest span the table allows, and what it stands on. */
+typedef struct frame_code_header_span_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double span_in;       /**< Longest clear span. */
+    double table_span_in; /**< The span the table gives for this width, before the factor for an unbraced top. */
+    int32_t jack_studs;   /**< Jack studs at each end; not given for a porch, whose table has none. */
+    frame_bool anchor_allowed; /**< Whether a framing anchor on the full-height stud may stand in for the jack stud (one jack stud asked for). */
+} frame_code_header_span_out;
+
+/** Looks up the span and jack studs of a header or girder: in exterior bearing walls (IRC table R602.7(1)), interior bearing
+ * walls (R602.7(2)) and open porches (R602.7(3)). Between the widths the span is interpolated, as the notes allow, and the jack
+ * studs are those of the wider column; between snow loads it is not. A top that is not braced takes 0.7 off headers of 2x8 and
+ * deeper. */
+FRAME_CALCULATION(code_header_span);
+
 FRAME_END
 
 #endif

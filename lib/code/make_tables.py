@@ -191,12 +191,57 @@ note: code_notes; source: code_sources.
           ["set", "species", "grade", "size", "s12", "s16", "s19", "s24", "odd", "refused", "note", "source", "known"], rows)
 
 
+# -- headers and girders -------------------------------------------------------------------------------------------------
+CARRIES = {"roof+ceiling": "RC", "roof+ceiling+1 center-bearing floor": "RC1", "roof+ceiling+1 clear-span floor": "RC1C",
+           "roof+ceiling+2 center-bearing floors": "RC2", "roof+ceiling+2 clear-span floors": "RC2C",
+           "one floor only (interior bearing wall)": "I1", "two floors (interior bearing wall)": "I2", "roof": "PR", "floor": "PF"}
+CARRIES_WORDS = "RC|RC1|RC1C|RC2|RC2C|I1|I2|PR|PF"
+LUMBER = {"any of DFL/HF/SPF No.2, SP No.1": "SP No.1", "any of DFL/HF/SP/SPF No.2": "No.2",
+          "any of DFL/HF/SP/SPF No.2, wet, incised where needed": "No.2", "SPF": "SPF", "HF": "HF", "DFL or SP": "DFL or SP"}
+
+
+def headers(figures):
+    """code_headers: spans at up to three widths of building or depths of porch, and the jack studs beside them."""
+    rows = {}
+    cells = [("code", name) for name in ("header_R602.7_1", "header_R602.7_2_interior", "header_R602.7_3_porch")]
+    for cell in [c for where in cells + [("spans", "irc2012_R602.7.1_single")] for c in figures.rows(where[0], where[1] + ".csv")]:
+        plies, size = re.fullmatch(r"(\d)-(2x\d+)", cell["size"]).groups()
+        key = (CARRIES[cell["supports"]], plies, size, editions(cell["edition"]), cell["snow_psf"], LUMBER[cell["species"]])
+        row = rows.setdefault(key, {"cells": [], "table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row["cells"].append((int(cell.get("building_width_ft") or cell["porch_depth_ft"]), "%s-%s" % (cell["span_ft"], cell["span_in"]),
+                             cell.get("jack_studs", "")))
+    made = []
+    for key, row in rows.items():
+        made.append(dict(zip(("carries", "plies", "size", "editions", "snow", "lumber"), key), source=row["source"], known=row["known"],
+                         table=row["table"]))
+        for number in range(3):
+            width, span, jacks = sorted(row["cells"])[number] if number < len(row["cells"]) else ("", "", "")
+            made[-1].update({"w%d" % (number + 1): str(width), "l%d" % (number + 1): span, "j%d" % (number + 1): jacks})
+    made.sort(key=lambda r: (place(CARRIES_WORDS, r["carries"]), int(r["plies"]), place(SIZE_WORDS, r["size"]), r["editions"], r["lumber"],
+                             int(r["snow"] or 0)))
+    write("code_headers", """
+Spans of headers and girders, feet-inches, and jack studs at each end. carries: RC roof and ceiling, RC1 with one center-bearing
+floor, RC1C with one clear-span floor, RC2 and RC2C with two; I1, I2 one and two floors on an interior wall; PR roof of a porch, PF
+floor of a porch. w1 to w3: widths of the building or depths of the porch, ft, with their spans l and jack studs j. snow: ground
+snow, psf. lumber: the least grade or the species that the row is for.
+#word carries """ + CARRIES_WORDS + """
+#word size """ + SIZE_WORDS + """
+#word lumber No.2|SP No.1|SPF|HF|DFL or SP
+#set editions """ + EDITION_WORDS + """
+#feet l1 l2 l3
+#whole plies snow w1 w2 w3 j1 j2 j3 source
+#index carries plies size""",
+          ["carries", "plies", "size", "editions", "snow", "lumber"],
+          ["carries", "plies", "size", "editions", "lumber", "snow", "w1", "w2", "w3", "l1", "l2", "l3", "j1", "j2", "j3", "table", "source",
+           "known"], made)
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
 
 
-TABLES = {"joists": joists}
+TABLES = {"joists": joists, "headers": headers}
 
 
 def main(folder, *wanted):

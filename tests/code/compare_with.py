@@ -48,6 +48,23 @@ def joist(row):
         "deflection_limit": row["defl_limit"], "doubtful": "yes"}, {"span_in": printed}
 
 
+@asks("code/header_*.csv", "spans/irc2018_R602*.csv", "spans/irc2021_R602*.csv", "spans/irc2012*.csv")
+def header(row):
+    plies, size = row["size"].split("-")
+    porch = "porch_depth_ft" in row
+    inputs = {"supports": row["supports"], "size": size, "plies": plies,
+              "porch_depth_in" if porch else "building_width_in": row.get("porch_depth_ft" if porch else "building_width_ft") + "'",
+              "ground_snow_psf": row["snow_psf"]}
+    if porch:
+        inputs["location"] = "porch"
+    if row["edition"].startswith("IRC 2012"):
+        inputs["species"] = row["species"].split(" ")[0]
+    printed = {"span_in": str(12 * int(row["span_ft"]) + int(row["span_in"]))}
+    if not porch:
+        printed["jack_studs"] = row["jack_studs"]
+    return "code_header_span", inputs, printed
+
+
 def compare(verify, path, ask):
     """Gives how many cells were asked for, what no look-up is for, and each cell that differs as verify says it."""
     sheets, cells, left = collections.OrderedDict(), 0, collections.Counter()
