@@ -236,12 +236,270 @@ snow, psf. lumber: the least grade or the species that the row is for.
            "known"], made)
 
 
+# -- decks ---------------------------------------------------------------------------------------------------------------
+WOODS = {"southern pine": "SP", "DF-L/HF/SPF": "DFL HF SPF", "redwood/western cedars/ponderosa pine/red pine": "RW WC PP RP", "any": "any"}
+WOODS_WORDS = "SP|DFL HF SPF|RW WC PP RP|any"
+DECK_SIZES = "2x4|2x6|2x8|2x10|2x12|3x6|3x8|3x10|3x12|4x6|4x8|4x10|4x12"
+POST_SIZES = "4x4|4x6|6x6|8x8"
+
+
+def deck_key(row, *keys):
+    return (WOODS[row["species"]], row.get("size"), editions(row["edition"]), row.get("live_or_ground_snow_psf", row.get("live_psf", "40"))) + keys
+
+
+def order(rows, *keys):
+    """Sorts rows by columns: by their place in a list of words where one is given, else by number, else as text."""
+    def value(row, key):
+        if isinstance(key, tuple):
+            return (0, place(key[1], row[key[0]]), "")
+        return (0, int(row[key]), "") if row[key].isdigit() else (1, 0, row[key]) if row[key] else (0, -1, "")
+    rows.sort(key=lambda row: [value(row, key) for key in keys])
+    return rows
+
+
+def deck_joists(figures):
+    """Spans of deck joists and what the same tables say of their cantilevers."""
+    rows, second = {}, {"span_with_cantilever": "span", "max_cantilever": "cantilever", "": ""}
+    for cell in figures.rows("code", "deck_joist.csv"):
+        row = rows.setdefault(deck_key(cell), {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"],
+                                               "second": second[cell["second_value_kind"]]})
+        row["s" + cell["spacing_in"]], row["c" + cell["spacing_in"]] = cell["max_span_ft_in"], cell["second_value_ft_in"]
+    for name, with_, without in (("deck_joist_dca6", "max_overhang_ft_in", "max_span_ft_in"),
+                                 ("deck_joist_dca6_2009_addendum", "span_with_overhang_LJ4_ft_in", "span_no_overhang_ft_in")):
+        for cell in figures.rows("prescriptive", name + ".csv"):
+            row = rows.setdefault(deck_key(cell), {"table": cell["table"], "known": cell["known"], "source": SOURCES.id(dca6(cell)),
+                                                   "second": "span" if "with" in with_ else "cantilever"})
+            row["s" + cell["spacing_in"]], row["c" + cell["spacing_in"]] = cell[without], cell[with_]
+            if "doubtful" in cell["flag"] or "damaged" in cell["flag"]:
+                row["odd"] = row.get("odd", 0) | 1 << ("12", "16", "24").index(cell["spacing_in"])
+                row["note"] = NOTES.id("the overhang could not be read for sure in the scan")
+    made = [dict({"odd": "0", "note": ""}, **row, woods=key[0], size=key[1], editions=key[2], load=key[3]) for key, row in rows.items()]
+    write("code_deck_joists", """
+Spans of deck joists at 12, 16 and 24 in on centres (s), feet-inches, and the second figure of the same tables (c), which is the span
+of joists with a cantilever or the longest cantilever, as the column second says. load: live load or ground snow, psf. odd: the sum
+of 1, 2, 4 for the columns whose second figure the note is about.
+#word woods """ + WOODS_WORDS + """
+#word size """ + SIZE_WORDS + """
+#word second span|cantilever
+#set editions """ + EDITION_WORDS + """
+#feet s12 s16 s24 c12 c16 c24
+#whole load odd note source
+#index woods size""",
+          ["woods", "size", "editions", "load"],
+          ["woods", "size", "editions", "load", "second", "s12", "s16", "s24", "c12", "c16", "c24", "odd", "note", "table", "source", "known"],
+          order(made, ("woods", WOODS_WORDS), ("size", SIZE_WORDS), "editions", "load"))
+
+
+def dca6(cell):
+    return "Prescriptive Residential Wood Deck Construction Guide (%s), %s" % (cell["edition"], cell["table"])
+
+
+def deck_cantilevers(figures):
+    rows = {}
+    for cell in figures.rows("code", "deck_joist_cantilever.csv"):
+        row = rows.setdefault(deck_key(cell), {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row["b" + cell["back_span_ft"]] = cell["max_cantilever_ft_in"]
+    made = [dict(row, woods=key[0], size=key[1], editions=key[2], load=key[3]) for key, row in rows.items()]
+    backs = ["b%d" % feet for feet in range(4, 20, 2)]
+    write("code_deck_cantilevers", """
+Longest cantilevers of deck joists for back spans of 4 to 18 ft, feet-inches; NP: none is permitted. load: live load or ground snow.
+#word woods """ + WOODS_WORDS + """
+#word size """ + SIZE_WORDS + """
+#set editions """ + EDITION_WORDS + """
+#feet """ + " ".join(backs) + """
+#mark NP=-1
+#whole load source
+#index woods size""",
+          ["woods", "size", "editions", "load"], ["woods", "size", "editions", "load"] + backs + ["table", "source", "known"],
+          order(made, ("woods", WOODS_WORDS), ("size", SIZE_WORDS), "editions", "load"))
+
+
+# Figures of deck beams that their own tables contradict, by edition, load, wood, size and column: what is said, and whether the
+# figure is refused. The columns of 2024 repeat those of 2021 but for the first, third and sixth.
+ODD_BEAMS = {
+    ("2018", "40", "SP", "1-2x8", 5): ("for joists of 14 ft the table prints 2-10, less than the 3-7 for joists of 16 ft; likely 3-10", 0),
+    ("2018", "40", "SP", "1-2x6", 1): ("for joists of 6 ft the table prints 4-11; the table of 2021 prints 4-7", 0),
+    ("2021", "40", "DFL HF SPF", "1-2x12", 6): ("for joists of 16 and 18 ft the table repeats the spans of a 2x10", 0),
+    ("2021", "40", "DFL HF SPF", "1-2x12", 7): ("", 0),
+    ("2021", "60", "RW WC PP RP", "3-2x8", 3): ("the text prints 6-22 and 5-20 for joists of 10 and 14 ft; 6-11 and 5-10 are those of 2024", 0),
+    ("2021", "60", "RW WC PP RP", "3-2x8", 5): ("", 0),
+    ("2021", "50", "RW WC PP RP", "3-2x8", 5): ("the text prints 604 for joists of 14 ft; 6-4 is that of 2024", 0),
+    ("2024", "40", "DFL HF SPF", "1-2x12", 9): ("the last two columns repeat the spans of a 2x10", 0),
+    ("2024", "40", "DFL HF SPF", "1-2x12", 10): ("", 0),
+    ("2024", "40", "RW WC PP RP", "2-2x10", 1): ("for joists of 6 ft the table prints 12-2, out of line with the 9-7 beside it; likely 10-2", 1),
+    ("2024", "50", "SP", "3-2x10", 6): ("the sixth column prints 8-4, less than the 8-11 of the heavier seventh; likely 9-4", 0),
+    ("2024", "50", "SP", "3-2x10", 7): ("", 0),
+    ("2024", "60", "DFL HF SPF", "3-2x12", 1): ("the first and third columns print 13-6 and 11-9, out of line with those beside them; likely 14-1 and 12-3", 0),
+    ("2024", "60", "DFL HF SPF", "3-2x12", 3): ("", 0),
+    ("2024", "60", "RW WC PP RP", "3-2x12", 6): ("the sixth column prints 8-4, less than the 8-11 of the heavier seventh; likely 9-4", 0),
+    ("2024", "60", "RW WC PP RP", "3-2x12", 7): ("", 0)}
+
+
+def deck_beams(figures):
+    """Spans of deck beams by the span of the joists on them, and from 2024 on by their cantilever too."""
+    rows = {}
+    for cell in figures.rows("code", "deck_beam.csv") + figures.rows("code", "deck_beam_irc2024.csv"):
+        for size in cell["size"].split(" or "):
+            plies, ply = re.fullmatch(r"(?:(\d)-)?(\dx\d+)", size).groups()
+            key = (WOODS[cell["species"]], plies or "1", ply, editions(cell["edition"]), cell["live_or_ground_snow_psf"])
+            row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"], "cells": {}})
+            row["cells"][int(cell["joist_span_ft"]) // 2 - 2 if "joist_span_ft" in cell else len(row["cells"]) + 1] = cell["max_beam_span_ft_in"]
+    rows[("RW WC PP RP", "3", "2x8", "2021", "50")]["cells"][5] = "6-4"
+    made = []
+    for (woods, plies, size, edition, load), row in rows.items():
+        made.append({"woods": woods, "plies": plies, "size": size, "editions": edition, "load": load, "table": row["table"],
+                     "source": row["source"], "known": row["known"], "odd": 0, "refused": 0, "note": ""})
+        for column in range(1, 11):
+            made[-1]["b%d" % column] = row["cells"].get(column, "")
+            said = ODD_BEAMS.pop((edition, load, woods, "%s-%s" % (plies, size), column), None)
+            if said:
+                made[-1]["odd"] |= 1 << column - 1
+                made[-1]["refused"] |= said[1] << column - 1
+                made[-1]["note"] = NOTES.id(said[0]) if said[0] else made[-1]["note"]
+    if ODD_BEAMS:
+        sys.exit("no such cells: %s" % ODD_BEAMS)
+    beams = ["b%d" % column for column in range(1, 11)]
+    write("code_deck_beams", """
+Spans of deck beams, feet-inches. Until 2021 the columns b1 to b7 are for joists of 6, 8, 10, 12, 14, 16 and 18 ft (2021: effective
+span); those of 2024 are for joist span and cantilever, see lib/code/deck_beams.c. load: live load or ground snow, psf. odd, refused:
+bits of the columns that the note is about, and of those not given unless asked for.
+#word woods """ + WOODS_WORDS + """
+#word size """ + DECK_SIZES + """
+#set editions """ + EDITION_WORDS + """
+#feet """ + " ".join(beams) + """
+#whole plies load odd refused note source
+#index woods plies size""",
+          ["woods", "plies", "size", "editions", "load"],
+          ["woods", "plies", "size", "editions", "load"] + beams + ["odd", "refused", "note", "table", "source", "known"],
+          order(made, ("woods", WOODS_WORDS), "plies", ("size", DECK_SIZES), "editions", "load"))
+
+
+def deck_posts(figures):
+    """Heights of deck posts by the area they carry; the older tables know no area."""
+    rows, areas = {}, ["a%d" % area for area in range(20, 180, 20)]
+    for cell in figures.rows("code", "deck_post_height.csv"):
+        key = (WOODS[cell["species"]], cell["size"], editions(cell["edition"]), cell["live_or_snow_psf"])
+        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"], "few_plies": ""})
+        for area in areas:
+            if cell["tributary_ft2"] in ("any", area[1:]):
+                row[area] = cell["max_height_ft_in"]
+        if "three-ply" in cell["flag"]:
+            row["few_plies"] = "8-0"
+    made = [dict(row, woods=key[0], size=key[1], editions=key[2], load=key[3], any_area=str(int(key[0] == "any"))) for key, row in rows.items()]
+    write("code_deck_posts", """
+Greatest heights of deck posts, from the footing to the underside of the beam, for 20 to 160 square feet of deck, feet-inches; NP: not
+permitted. any_area: 1 where the table does not ask for the area. few_plies: the height under beams of one or two plies. load: live
+load or ground snow, psf.
+#word woods """ + WOODS_WORDS + """
+#word size """ + POST_SIZES + """
+#set editions """ + EDITION_WORDS + """
+#feet few_plies """ + " ".join(areas) + """
+#mark NP=-1
+#whole any_area load source
+#index size""",
+          ["woods", "size", "editions", "load"], ["size", "woods", "editions", "load", "any_area", "few_plies"] + areas + ["table", "source", "known"],
+          order(made, ("size", POST_SIZES), ("woods", WOODS_WORDS), "editions", "load"))
+
+
+def deck_footings(figures):
+    """Footings: side of a square, diameter of a round one, thickness, for up to four bearing values of the soil."""
+    rows, columns = {}, ["%s%d" % (letter, soil) for soil in (1500, 2000, 2500, 3000) for letter in "srt"]
+    for cell in figures.rows("code", "deck_footing.csv"):
+        key = (editions(cell["edition"]), cell["live_or_ground_snow_psf"], cell["tributary_ft2"])
+        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"],
+                                    "refused": "0", "note": ""})
+        row.update(zip(("s" + cell["soil_psf"], "r" + cell["soil_psf"], "t" + cell["soil_psf"]),
+                       (cell["square_side_in"], cell["round_dia_in"], cell["thickness_in"])))
+    both = "2021/2024"
+    rows[(both, "60", "40")]["note"] = NOTES.id("on soil of 2,000 psf the table prints 8 in of thickness between 6 above and 6 below; likely 6")
+    rows[(both, "40", "20")].update(refused="2000", note=NOTES.id(
+        "on soil of 2,000 psf the table prints a round footing of 9 in beside a square one of 9 in, which has a quarter more area; likely 10"))
+    made = [dict(row, editions=key[0], load=key[1], area=key[2]) for key, row in rows.items()]
+    write("code_deck_footings", """
+Least footings of decks for the area carried, square feet, and the soil's bearing value: side of a square one (s), diameter of a round
+one (r), thickness (t), in. load: live load or ground snow, psf. refused: the bearing value whose figure is not given unless asked for.
+#set editions """ + EDITION_WORDS + """
+#whole load area refused note source """ + " ".join(columns),
+          ["editions", "load", "area"], ["editions", "load", "area"] + columns + ["refused", "note", "table", "source", "known"],
+          order(made, "editions", "load", "area"))
+
+
+LEDGER_FASTENERS = "lag|bolt|bolt 1"
+
+
+def ledgers(figures):
+    rows, spans = {}, ["j%d" % feet for feet in range(6, 20, 2)]
+    names = {"1/2 in lag screw, max 1/2 in sheathing": "lag", "1/2 in bolt, max 1/2 in sheathing": "bolt", "1/2 in bolt, max 1 in sheathing": "bolt 1"}
+    for cell in figures.rows("code", "ledger_fastener_spacing.csv"):
+        key = (names[cell["fastener"]], editions(cell["edition"]), cell["live_or_ground_snow_psf"])
+        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row["j" + cell["joist_span_ft"]] = cell["max_spacing_in"]
+    made = [dict(row, fastener=key[0], editions=key[1], load=key[2]) for key, row in rows.items()]
+    write("code_ledgers", """
+Greatest spacing of the fasteners of a deck's ledger, in, for joists of 6 to 18 ft: half-inch lag screws or bolts through sheathing of
+half an inch at most, or bolts through 1 in at most. load: live load or ground snow, psf.
+#word fastener """ + LEDGER_FASTENERS + """
+#set editions """ + EDITION_WORDS + """
+#whole load source """ + " ".join(spans) + """
+#index fastener""",
+          ["fastener", "editions", "load"], ["fastener", "editions", "load"] + spans + ["table", "source", "known"],
+          order(made, ("fastener", LEDGER_FASTENERS), "editions", "load"))
+
+
+def deck_guide_posts(figures):
+    made = []
+    for cell in figures.rows("prescriptive", "deck_post_footing_dca6.csv"):
+        row = {"editions": "DCA 6", "beam": cell["beam_span_ft"], "joist": cell["joist_span_max_ft"], "round": cell["footing_round_dia_in"],
+               "square": cell["footing_square_in"], "thickness": cell["footing_thickness_in"], "table": cell["table"],
+               "source": SOURCES.id(dca6(cell)), "known": "memory"}
+        row.update({"h%d" % n: cell["post_height_col%d_ft" % n] for n in range(1, 6)})
+        made.append(row)
+    write("code_deck_guide_posts", """
+Greatest heights of 6x6 posts, ft, by the spans of beam and joists, ft, and their footings, in: DCA 6 table 4. The figures were read, the
+species of the five columns are recalled: h1 southern pine, h2 Douglas fir-larch, h3 hem-fir and western cedars, h4 redwood, h5 ponderosa
+pine, red pine and spruce-pine-fir. So every row is known from memory.
+#set editions """ + EDITION_WORDS + """
+#whole beam joist h1 h2 h3 h4 h5 round square thickness source
+#mark NP=-1""",
+          ["editions", "beam", "joist"],
+          ["editions", "beam", "joist", "h1", "h2", "h3", "h4", "h5", "round", "square", "thickness", "table", "source", "known"],
+          order(made, "beam", "joist"))
+
+
+def deck_factors(figures):
+    ratios = {"0": "0", "1/12": "0.0833333333333333", "1/10": "0.1", "1/8": "0.125", "1/6": "0.166666666666667", "1/4": "0.25"}
+    made = [{"editions": editions(cell["edition"]), "ratio": ratios[cell["ratio_value"].split(" ")[0]], "factor": cell["factor_on_joist_span"],
+             "table": cell["table"], "source": plain(cell["source"]), "known": cell["known"]}
+            for cell in figures.rows("code", "deck_joist_span_factor.csv")]
+    write("code_deck_factors", """
+Factors on the joists' span for the effective span of table R507.5 of 2021, by cantilever over span; the text prints 1/12 as 0.87.
+#set editions """ + EDITION_WORDS,
+          ["editions", "ratio"], ["editions", "ratio", "factor", "table", "source", "known"], made)
+
+
+def ledger_edges(figures):
+    made = {}
+    for cell in figures.rows("code", "ledger_edge_distance.csv"):
+        row = made.setdefault(cell["member"], {"member": cell["member"], "editions": "2015/" + editions(cell["edition"]), "table": cell["table"],
+                                               "source": plain(cell["source"]), "known": cell["known"], "row_most": "5"})
+        row[cell["item"].replace(" min", "").replace(" ", "_")] = cell["value_in"]
+    write("code_ledger_edges", """
+Where the lag screws and bolts of a ledger stand: least distances to the edges and ends, least and greatest distance between the two
+rows, in (table R507.2.1 in 2015).
+#set editions """ + EDITION_WORDS,
+          ["member"], ["member", "editions", "top_edge", "bottom_edge", "end", "row_spacing", "row_most", "table", "source", "known"],
+          list(made.values()))
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
 
 
-TABLES = {"joists": joists, "headers": headers}
+TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "deck_cantilevers": deck_cantilevers, "deck_beams": deck_beams,
+          "deck_posts": deck_posts, "deck_footings": deck_footings, "ledgers": ledgers, "deck_guide_posts": deck_guide_posts,
+          "deck_factors": deck_factors,
+          "ledger_edges": ledger_edges}
 
 
 def main(folder, *wanted):
