@@ -327,7 +327,7 @@ typedef struct frame_code_deck_guide_post_in {
     frame_bool corner;          /**< no. A corner post: its footing may be nine tenths of the size. */
     double beam_span_in;        /**< required : >0..480. Span of the beam on it: 6 to 16 ft. */
     double joist_span_in;       /**< required : >0..480. Span of the joists: up to 18 ft. */
-    frame_code_edition edition; /**< DCA 6. The guide. */
+    frame_code_edition edition; /**< required. The guide: DCA 6. */
     int32_t spare;
 } frame_code_deck_guide_post_in;
 
