@@ -4,10 +4,13 @@ A function of the headers is bound by its shape alone: which arguments are given
 Nothing here names a function. Python's standard library only.
 """
 import json
+import keyword
 import re
+import textwrap
 
 # The rooms the bindings themselves stand on: their functions are not handed through.
 GROUND = ("base", "fields", "text")
+LUA_WORDS = ("end", "function", "local", "nil", "repeat", "then", "until", "do", "goto", "elseif", "true", "false")
 SCALARS = {"double": "number", "int32_t": "integer", "frame_bool": "bool", "size_t": "size"}
 
 
@@ -80,6 +83,7 @@ class Api:
             argument = self.given(c_type, name, after)
             found = None if argument else self.answer(c_type, name, after, last, i == len(arguments) - 2)
             if argument:
+                argument["shown"] = "fields" if name == "in" else name
                 given.append(argument)
                 i += 2 if argument["form"] in ("structs", "numbers") else 1
             elif found:
@@ -156,6 +160,14 @@ class Api:
         yield from self.answer_methods + self.functions
 
 
+def all_line(api):
+    """__all__ of the Python package: what is made from the headers, and what it has of its own."""
+    names = sorted(list(api.handles) + list(api.calculations) + [f["name"] for f in api.functions] + [plural(m["name"]) for m in api.menus] +
+                   ["Batch", "Error", "Handle", "ImpossibleError", "InputError", "InternalError", "LimitError", "RefusedError", "Result",
+                    "batch", "calculations", "explain", "fields", "words"])
+    return textwrap.wrap("__all__ = [%s]" % ", ".join('"%s"' % n for n in names), 118, subsequent_indent="           ")
+
+
 def handle_of(c_type):
     match = re.fullmatch(r"(?:const )?frame_(\w+) \*", c_type)
     return match.group(1) if match else None
@@ -170,7 +182,9 @@ def plural(word):
 
 
 def method_name(function):
-    return function["name"][len(function["owner"]) + 1:]
+    """Without its handle's name; a word that Python or Lua keep for themselves gets a line after it."""
+    name = function["name"][len(function["owner"]) + 1:]
+    return name + "_" if keyword.iskeyword(name) or name in LUA_WORDS else name
 
 
 def writes(function):

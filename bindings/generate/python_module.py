@@ -8,7 +8,7 @@ import os
 import sys
 import textwrap
 
-from api import Api, leaves_out, may_be_left_out, method_name, plain, plural, writes
+from api import Api, all_line, leaves_out, may_be_left_out, method_name, plain, plural, writes
 from interface import save
 
 HEAD = '''"""libframe: wood framing. Does it fit, does it hold, what do I buy and cut.
@@ -92,8 +92,8 @@ def parameters(api, function, defaults):
         else:
             left_out = leaves_out(function, argument) and may_be_left_out(function, argument)
             default = '"text"' if argument["form"] == "word" else "None"
-            shown.append(argument["name"] + ("=" + default if left_out else ""))
-            passed.append(argument["name"])
+            shown.append(argument["shown"] + ("=" + default if left_out else ""))
+            passed.append(argument["shown"])
     return shown, passed
 
 
@@ -147,7 +147,7 @@ def function_doc(api, function):
     lines = [plain(function["doc"])]
     for argument in function["given"]:
         if argument["form"] in ("struct", "structs"):
-            lines += ["", "%s:" % argument["name"]] + field_lines(api, api.inputs(argument["struct"]))
+            lines += ["", "%s:" % argument["shown"].capitalize()] + field_lines(api, api.inputs(argument["struct"]))
     return "\n".join(lines)
 
 
@@ -238,7 +238,7 @@ def handle_lines(api, handle, defaults):
     lines += maker_lines(api, handle, defaults)
     for function in handle["methods"]:
         name = method_name(function)
-        lines += function_lines(api, function, defaults, safe(name), True, "    ")
+        lines += function_lines(api, function, defaults, name, True, "    ")
         if writes(function):
             lines += writer_lines(function, writes(function), "self.%s(%%s)" % name if not function["given"] else
                                   "self.%s(%s)" % (name, ", ".join(a["name"] for a in function["given"])), "    ")
@@ -247,11 +247,6 @@ def handle_lines(api, handle, defaults):
                   '        return _items(self, "%s")' % item["plural"]]
     lines += special_lines(api, handle)
     return lines + ["", "", '_register("handle", %s, "%s")' % (handle["name"], handle["name"])]
-
-
-def safe(name):
-    import keyword
-    return name + "_" if keyword.iskeyword(name) else name
 
 
 def menu_lines(menu):
@@ -269,11 +264,7 @@ def module(api):
         lines += function_lines(api, function, defaults, function["name"], False)
     for menu in api.menus:
         lines += menu_lines(menu)
-    names = sorted(list(api.handles) + list(api.calculations) + [f["name"] for f in api.functions] + [plural(m["name"]) for m in api.menus] +
-                   ["Batch", "Error", "Handle", "ImpossibleError", "InputError", "InternalError", "LimitError", "RefusedError", "Result",
-                    "batch", "calculations", "explain", "fields", "words"])
-    all_names = textwrap.wrap("__all__ = [%s]" % ", ".join('"%s"' % n for n in names), 118, subsequent_indent="           ")
-    return HEAD.replace("@VERSION@", api.version) + "\n".join(all_names + [""] + defaults.lines() + lines) + "\n"
+    return HEAD.replace("@VERSION@", api.version) + "\n".join(all_line(api) + [""] + defaults.lines() + lines) + "\n"
 
 
 def main(path, output):

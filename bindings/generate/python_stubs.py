@@ -1,50 +1,29 @@
 """The stubs of the Python package, from api.json: every field with its type, every result with its figures."""
-from api import leaves_out, may_be_left_out, method_name, plural, writes
-from python_module import safe
+from api import all_line, leaves_out, may_be_left_out, method_name, plural, writes
 
 HEAD = '''# Made from api.json by bindings/generate/python_stubs.py. Edit the headers.
 from os import PathLike
-from typing import Any, Callable, Mapping, NoReturn, Sequence, Tuple, TypeVar, Union, type_check_only
+from typing import Any, Mapping, NoReturn, Sequence, Tuple, Union, type_check_only
+
+from ._more import Batch as Batch, Error as Error, ImpossibleError as ImpossibleError, InputError as InputError
+from ._more import InternalError as InternalError, LimitError as LimitError, RefusedError as RefusedError, batch as batch
 
 # A length, a slope or an angle: a number in the field's unit, or the trade's notation.
 _Measure = Union[float, str]
 _Path = Union[str, bytes, PathLike[str], PathLike[bytes]]
-_Column = Any
 
 __version__: str
-__all__: list[str]
-
-class Error(ValueError):
-    status: str
-    field: str
-    value: str
-    valid: str
-
-class InputError(Error): ...
-class ImpossibleError(Error): ...
-class RefusedError(Error): ...
-class LimitError(Error): ...
-class InternalError(Error): ...
 
 class Result:
     def to_dict(self) -> dict[str, Any]: ...
     def has_caution(self, name: str, /) -> bool: ...
+    def __copy__(self) -> Result: ...
+    def __deepcopy__(self, memo: Any, /) -> Result: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
 class Handle: ...
 
-class Batch:
-    rows: int
-    shape: Tuple[int, ...]
-    def __init__(self, name: str, rows: int, shape: Tuple[int, ...]) -> None: ...
-    def __len__(self) -> int: ...
-    def __getattr__(self, name: str) -> Any: ...
-    def raw(self, name: str) -> Any: ...
-    def to_dict(self) -> dict[str, Any]: ...
-
-def batch(calculation: Union[str, Callable[..., Any]], *, outer: bool = ..., want: Union[Sequence[str], None] = ...,
-          **given: _Column) -> Batch: ...
 def fields(name: str) -> list[dict[str, Any]]: ...
 def words(name: str) -> list[str]: ...
 def calculations() -> list[str]: ...
@@ -121,7 +100,7 @@ def parameters(api, function):
             kind = argument_type(argument)
             if left_out and argument["form"] != "word":
                 kind = "Union[%s, None]" % kind
-            shown.append("%s: %s%s" % (argument["name"], kind, " = ..." if left_out else ""))
+            shown.append("%s: %s%s" % (argument["shown"], kind, " = ..." if left_out else ""))
     return shown
 
 
@@ -132,7 +111,7 @@ def field_parameters(api, struct):
 
 def method_lines(api, function):
     name = method_name(function)
-    lines = ["    def %s(%s) -> %s: ..." % (safe(name), ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))]
+    lines = ["    def %s(%s) -> %s: ..." % (name, ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))]
     if writes(function):
         lines.append("    def %s(%s) -> None: ..." % (writes(function), ", ".join(["self", "path: _Path"] + parameters(api, function))))
     return lines
@@ -171,4 +150,4 @@ def stubs(api):
         lines += ["", "def %s(%s) -> %s: ..." % (function["name"], ", ".join(parameters(api, function)), result_type(function["result"]))]
     for menu in api.menus:
         lines += ["", "def %s() -> list[str]: ..." % plural(menu["name"])]
-    return HEAD + "\n".join(lines) + "\n"
+    return HEAD + "\n".join(all_line(api) + lines) + "\n"

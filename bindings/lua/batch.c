@@ -169,6 +169,7 @@ int bind_batch(lua_State *L) {
     lua_newtable(L);
     plan.memory = 4;
     plan.base = bind_new_result(L, plan.of->out, plan.of, 1, 0);
+    bind_own_memory(L, -1);
     bound_blank(plan.of->in, plan.base->result.in);
     for (lua_pushnil(L); lua_next(L, 2); lua_pop(L, 1)) add_given(L, &plan);
     order(&plan);

@@ -80,6 +80,10 @@ void bind_push_chars(lua_State *L, const char *chars);
 /* -- result.c, list.c, handle.c -- */
 lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in, int with_out);
 lua_handle *bind_new_handle(lua_State *L, const bound_handle *kind);
+lua_result *bind_test_result(lua_State *L, int place);
+lua_result *bind_check_result(lua_State *L, int place);
+/* Lets the collector give back what the result at a place has taken. Costs a little: only results that took memory have it. */
+void bind_own_memory(lua_State *L, int place);
 frame_answer *bind_answer_of(const lua_result *object);
 void bind_push_item(lua_State *L, int owner, int list, size_t place);
 void bind_push_list(lua_State *L, int owner, int list, size_t first, size_t count);

@@ -25,12 +25,15 @@ int bind_begin(lua_State *L, bind_call *call, int place, const bound_calculation
     call->place = lua_gettop(L);
     call->result = &object->result;
     bound_blank(of->in, object->result.in);
-    if (lua_isnil(L, place)) return 1;
-    if (!lua_istable(L, place)) return refuse(L, of->calculation->name, place, "table of its fields");
-    if (bind_take_table(L, place, of->in, object->result.in, &object->result.arena, &working)) {
+    if (!lua_isnil(L, place) && !lua_istable(L, place)) return refuse(L, of->calculation->name, place, "table of its fields");
+    const frame_status status =
+        lua_isnil(L, place) ? FRAME_OK : bind_take_table(L, place, of->in, object->result.in, &object->result.arena, &working);
+    if (status) {
+        bound_result_release(&object->result); /* nothing has jumped so far; pushing an error may */
         bind_push_error(L);
         return 0;
     }
+    if (object->result.arena.first || of->calculation->solve) bind_own_memory(L, call->place);
     return take_working(L, call, working);
 }
 
@@ -38,6 +41,7 @@ int bind_begin_result(lua_State *L, bind_call *call, const bound_struct *of) {
     luaL_checkstack(L, 16, NULL);
     call->result = &bind_new_result(L, of, NULL, 0, 1)->result;
     call->place = lua_gettop(L);
+    bind_own_memory(L, call->place);
     return 1;
 }
 
@@ -58,7 +62,7 @@ void *bind_handle(lua_State *L, int place, const char *name, const bound_handle 
 }
 
 frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound_calculation *of) {
-    const lua_result *object = luaL_testudata(L, place, BIND_RESULT_TYPE);
+    const lua_result *object = bind_test_result(L, place);
     if (!object || object->result.calculation != of || !object->result.answer) {
         refuse(L, name, place, of->calculation->name);
         return NULL;

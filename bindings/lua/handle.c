@@ -27,6 +27,7 @@ static int push_items(lua_State *L, const lua_handle *handle, const bound_list *
     lua_createtable(L, (int)count, 0);
     for (size_t i = 0; i < count; i++) {
         lua_result *item = bind_new_result(L, list->item, NULL, 0, 1);
+        bind_own_memory(L, -1);
         if (list->at(handle->pointer, i, item->result.out, list->item->facts->size) || bound_result_own_texts(&item->result))
             return bind_error(L);
         lua_rawseti(L, -2, (lua_Integer)i + 1);

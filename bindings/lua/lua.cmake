@@ -13,3 +13,14 @@ set_target_properties(frame_lua PROPERTIES PREFIX "" OUTPUT_NAME frame LIBRARY_O
 add_dependencies(frame_lua frame_bound_made)
 
 install(TARGETS frame_lua COMPONENT lua DESTINATION ${CMAKE_INSTALL_LIBDIR}/lua/5.4)
+
+# What an editor needs to know of the module.
+set(lua_annotations ${PROJECT_BINARY_DIR}/lua/frame_annotations.lua)
+add_custom_command(OUTPUT ${lua_annotations}
+  COMMAND ${CMAKE_COMMAND} -E make_directory ${PROJECT_BINARY_DIR}/lua
+  COMMAND ${Python3_EXECUTABLE} ${here}/generate/lua_annotations.py ${facts_made_dir}/api.json ${lua_annotations}
+  COMMAND ${CMAKE_COMMAND} -E touch ${lua_annotations}
+  DEPENDS ${facts_made_dir}/stamp ${bound_generators} COMMENT "Writing the Lua annotations" VERBATIM)
+add_custom_target(frame_lua_annotations ALL DEPENDS ${lua_annotations})
+add_dependencies(frame_lua_annotations frame_made_facts)
+install(FILES ${lua_annotations} COMPONENT lua DESTINATION ${CMAKE_INSTALL_DATADIR}/frame-carpentry/lua)

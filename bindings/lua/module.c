@@ -117,7 +117,7 @@ static int write_file(lua_State *L) {
 
 /* result:drawing(): the view of the upvalues, made from the in-struct the result keeps. */
 static int view(lua_State *L) {
-    const lua_result *object = luaL_checkudata(L, 1, BIND_RESULT_TYPE);
+    const lua_result *object = bind_check_result(L, 1);
     const frame_view *wanted = lua_touserdata(L, lua_upvalueindex(1));
     const bound_handle *kind = bound_handle_find(wanted->name);
     const bound_calculation *of = object->result.calculation;

@@ -3,6 +3,10 @@
 
 #include "bind.h"
 
+/* The two metatables of results, in the registry under these addresses: the owning one is collected with a call. Both carry
+ * plain_mark. */
+static char plain_mark, owning_mark;
+
 static size_t round_up(size_t size) { return (size + 15) & ~(size_t)15; }
 
 lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in, int with_out) {
@@ -16,13 +20,33 @@ lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_ca
     object->result.list = -1;
     object->result.in = with_in ? (char *)object + head : NULL;
     object->result.out = with_out ? (char *)object + head + in_size : NULL;
-    luaL_setmetatable(L, BIND_RESULT_TYPE);
+    lua_rawgetp(L, LUA_REGISTRYINDEX, &plain_mark);
+    lua_setmetatable(L, -2);
+    return object;
+}
+
+void bind_own_memory(lua_State *L, int place) {
+    lua_rawgetp(L, LUA_REGISTRYINDEX, &owning_mark);
+    lua_setmetatable(L, place < 0 ? place - 1 : place);
+}
+
+lua_result *bind_test_result(lua_State *L, int place) {
+    lua_result *object = lua_touserdata(L, place);
+    if (!object || !lua_getmetatable(L, place)) return NULL;
+    const int ours = lua_rawgetp(L, -1, &plain_mark) != LUA_TNIL;
+    lua_pop(L, 2);
+    return ours ? object : NULL;
+}
+
+lua_result *bind_check_result(lua_State *L, int place) {
+    lua_result *object = bind_test_result(L, place);
+    if (!object) luaL_typeerror(L, place, BIND_RESULT_TYPE);
     return object;
 }
 
 frame_answer *bind_answer_of(const lua_result *object) { return object->owner ? object->owner->result.answer : object->result.answer; }
 
-static lua_result *check(lua_State *L, int place) { return luaL_checkudata(L, place, BIND_RESULT_TYPE); }
+static lua_result *check(lua_State *L, int place) { return bind_check_result(L, place); }
 
 static int collect(lua_State *L) {
     bound_result_release(&check(L, 1)->result);
@@ -134,7 +158,7 @@ static void flatten(lua_State *L) {
     lua_getiuservalue(L, place, 1);
     for (size_t i = 0; i < list->count; i++) {
         bind_push_item(L, place + 2, list->list, list->first + i);
-        if (luaL_testudata(L, -1, BIND_RESULT_TYPE)) {
+        if (bind_test_result(L, -1)) {
             bind_to_table(L, lua_gettop(L));
             lua_remove(L, -2);
         }
@@ -194,7 +218,7 @@ static int pairs_of(lua_State *L) {
 }
 
 static int equal(lua_State *L) {
-    const lua_result *a = luaL_testudata(L, 1, BIND_RESULT_TYPE), *b = luaL_testudata(L, 2, BIND_RESULT_TYPE);
+    const lua_result *a = bind_test_result(L, 1), *b = bind_test_result(L, 2);
     lua_pushboolean(L, a && b && bound_same(&a->result, bind_answer_of(a), &b->result, bind_answer_of(b)));
     return 1;
 }
@@ -226,15 +250,28 @@ static void open_places(lua_State *L, const bound_struct *of) {
     lua_rawsetp(L, LUA_REGISTRYINDEX, of->facts);
 }
 
-void bind_result_open(lua_State *L) {
-    static const luaL_Reg meta[] = {{"__gc", collect},      {"__index", index_of}, {"__newindex", refuse_write}, {"__tostring", text_of},
-                                    {"__pairs", pairs_of}, {"__eq", equal},       {NULL, NULL}};
-    static const luaL_Reg methods[] = {{"to_table", to_table}, {"has_caution", has_caution}, {NULL, NULL}};
-    luaL_newmetatable(L, BIND_RESULT_TYPE);
+static void open_metatable(lua_State *L, const char *mark, int owning) {
+    static const luaL_Reg meta[] = {{"__index", index_of}, {"__newindex", refuse_write}, {"__tostring", text_of},
+                                    {"__pairs", pairs_of}, {"__eq", equal},              {NULL, NULL}};
+    lua_newtable(L);
     luaL_setfuncs(L, meta, 0);
+    if (owning) {
+        lua_pushcfunction(L, collect);
+        lua_setfield(L, -2, "__gc");
+    }
+    lua_pushliteral(L, BIND_RESULT_TYPE);
+    lua_setfield(L, -2, "__name");
     lua_pushliteral(L, BIND_RESULT_TYPE);
     lua_setfield(L, -2, "__metatable"); /* its __gc is not for calling */
-    lua_pop(L, 1);
+    lua_pushboolean(L, 1);
+    lua_rawsetp(L, -2, &plain_mark);
+    lua_rawsetp(L, LUA_REGISTRYINDEX, mark);
+}
+
+void bind_result_open(lua_State *L) {
+    static const luaL_Reg methods[] = {{"to_table", to_table}, {"has_caution", has_caution}, {NULL, NULL}};
+    open_metatable(L, &plain_mark, 0);
+    open_metatable(L, &owning_mark, 1);
     luaL_getsubtable(L, LUA_REGISTRYINDEX, "frame.methods");
     lua_newtable(L);
     luaL_setfuncs(L, methods, 0);

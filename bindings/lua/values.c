@@ -9,29 +9,36 @@
 enum { MOST_REMEMBERED = 512 };
 
 bound_value bind_value(lua_State *L, int place) {
-    bound_value value = {.kind = BOUND_OTHER, .native = (const void *)(intptr_t)place, .type = lua_typename(L, lua_type(L, place))};
-    switch (lua_type(L, place)) {
-        case LUA_TNONE:
-        case LUA_TNIL: value.kind = BOUND_NOTHING; break;
+    bound_value value = {.kind = BOUND_OTHER, .native = (const void *)(intptr_t)place};
+    const int type = lua_type(L, place);
+    int is_integer = 0;
+    switch (type) {
         case LUA_TNUMBER:
-            value.kind = lua_isinteger(L, place) ? BOUND_INTEGER : BOUND_NUMBER;
-            value.number = lua_tonumber(L, place);
-            if (value.kind == BOUND_INTEGER) value.integer = lua_tointeger(L, place);
-            break;
-        case LUA_TBOOLEAN:
-            value.kind = BOUND_BOOL;
-            value.integer = lua_toboolean(L, place);
-            value.type = value.integer ? "true" : "false";
+            value.type = "a number";
+            value.integer = lua_isinteger(L, place) ? lua_tointegerx(L, place, &is_integer) : 0;
+            value.kind = is_integer ? BOUND_INTEGER : BOUND_NUMBER;
+            value.number = is_integer ? (double)value.integer : lua_tonumber(L, place);
             break;
         case LUA_TSTRING:
             value.kind = BOUND_TEXT;
+            value.type = "a text";
             value.text = lua_tolstring(L, place, &value.length);
             break;
         case LUA_TTABLE:
             value.kind = BOUND_MANY;
             value.type = "a table";
             break;
-        default: break;
+        case LUA_TBOOLEAN:
+            value.kind = BOUND_BOOL;
+            value.integer = lua_toboolean(L, place);
+            value.type = value.integer ? "true" : "false";
+            break;
+        case LUA_TNONE:
+        case LUA_TNIL:
+            value.kind = BOUND_NOTHING;
+            value.type = "nil";
+            break;
+        default: value.type = lua_typename(L, type);
     }
     return value;
 }
@@ -100,20 +107,25 @@ int bind_recall(const bound_host *host, int words, const bound_value *value, int
     return found;
 }
 
+/* Arguments: the table, the text, its number. */
+static int keep_word(lua_State *L) {
+    const lua_Integer count = lua_rawgeti(L, 1, 0) == LUA_TNUMBER ? lua_tointeger(L, -1) : 0;
+    lua_pop(L, 1);
+    if (count >= MOST_REMEMBERED) return 0;
+    lua_rawset(L, 1);
+    lua_pushinteger(L, count + 1);
+    lua_rawseti(L, 1, 0);
+    return 0;
+}
+
 void bind_remember(const bound_host *host, int words, const bound_value *value, int32_t number) {
     lua_State *L = host->state;
-    if (!value->native || !lua_checkstack(L, 4)) return;
+    if (!value->native || !lua_checkstack(L, 8)) return;
+    lua_pushcfunction(L, keep_word);
     lua_rawgetp(L, LUA_REGISTRYINDEX, bound_words[words]);
-    const lua_Integer count = lua_rawgeti(L, -1, 0) == LUA_TNUMBER ? lua_tointeger(L, -1) : 0;
-    lua_pop(L, 1);
-    if (count < MOST_REMEMBERED) {
-        lua_pushvalue(L, (int)(intptr_t)value->native);
-        lua_pushinteger(L, number);
-        lua_rawset(L, -3);
-        lua_pushinteger(L, count + 1);
-        lua_rawseti(L, -2, 0);
-    }
-    lua_pop(L, 1);
+    lua_pushvalue(L, (int)(intptr_t)value->native);
+    lua_pushinteger(L, number);
+    if (lua_pcall(L, 3, 0, 0)) lua_pop(L, 1); /* without memory it is looked up again next time */
 }
 
 /* -- the table of a call ------------------------------------------------------------------------------------------------- */

@@ -36,8 +36,11 @@ add_custom_command(OUTPUT ${python_package}/__init__.py ${python_package}/__init
   COMMAND ${Python3_EXECUTABLE} ${here}/generate/python_module.py ${facts_made_dir}/api.json ${python_package}
   COMMAND ${CMAKE_COMMAND} -E touch ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/py.typed
   DEPENDS ${facts_made_dir}/stamp ${bound_generators} COMMENT "Making the Python package" VERBATIM)
-add_custom_command(OUTPUT ${python_package}/_more.py
-  COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/more.py ${python_package}/_more.py DEPENDS ${here}/python/more.py)
+add_custom_command(OUTPUT ${python_package}/_more.py ${python_package}/_more.pyi ${python_package}/_frame.pyi
+  COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/more.py ${python_package}/_more.py
+  COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/more.pyi ${python_package}/_more.pyi
+  COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/extension.pyi ${python_package}/_frame.pyi
+  DEPENDS ${here}/python/more.py ${here}/python/more.pyi ${here}/python/extension.pyi VERBATIM)
 add_custom_target(frame_python_package ALL DEPENDS ${python_package}/__init__.py ${python_package}/_more.py)
 add_dependencies(frame_python_package frame_made_facts)
 
@@ -56,5 +59,6 @@ foreach(suffix include IN ZIP_LISTS python_suffixes python_includes)
   add_dependencies(${target} frame_bound_made frame_python_package)
   install(TARGETS ${target} COMPONENT python DESTINATION ${FRAME_PYTHON_DIR}/frame)
 endforeach()
-install(FILES ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/_more.py ${python_package}/py.typed
+install(FILES ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/_more.py
+  ${python_package}/_more.pyi ${python_package}/_frame.pyi ${python_package}/py.typed
   COMPONENT python DESTINATION ${FRAME_PYTHON_DIR}/frame)

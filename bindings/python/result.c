@@ -282,7 +282,7 @@ static PyType_Slot slots[] = {{Py_tp_dealloc, dealloc},
                               {Py_tp_methods, methods},
                               {Py_tp_doc, "What a calculation gave. Every figure is an attribute; printed, it is a block to read."},
                               {0, NULL}};
-static PyType_Spec spec = {"frame.Result", sizeof(py_result), 8, Py_TPFLAGS_DEFAULT, slots};
+static PyType_Spec spec = {"frame.Result", sizeof(py_result), 8, Py_TPFLAGS_DEFAULT | Py_TPFLAGS_BASETYPE, slots};
 
 int bind_result_init(void) {
     names = PyMem_Calloc((size_t)bound_struct_count + 1, sizeof *names);
