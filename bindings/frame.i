@@ -157,6 +157,7 @@ FRAME_BIND_SCALAR(frame_##NAME,
 }
 %typemap(argout) frame_##NAME ** {
     call$argnum.handle->pointer = *$1;
+    BIND_SETTLE;
     BIND_GIVE(call$argnum);
 }
 %typemap(freearg) frame_##NAME ** { BIND_END(call$argnum); }
@@ -199,6 +200,7 @@ frame_status frame_##NAME##_sized(const frame_##NAME##_in *in, frame_##NAME##_ou
 }
 %typemap(argout) (const frame_##NAME##_in *in, frame_##NAME **answer, frame_working *working) {
     bound_result_answer(call$argnum.result, (frame_answer *)*$2);
+    BIND_SETTLE;
     BIND_GIVE(call$argnum);
 }
 %typemap(freearg) (const frame_##NAME##_in *in, frame_##NAME **answer, frame_working *working) {

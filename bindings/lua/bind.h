@@ -73,6 +73,8 @@ int bind_begin_handle(lua_State *L, bind_call *call, const bound_handle *kind);
 lua_scratch *bind_scratch(lua_State *L);
 lua_scratch *bind_scratch_text(lua_State *L);
 void bind_scratch_end(lua_scratch *scratch);
+/* Tells the collector of the library's memory that came to hang on its objects since it was last told. */
+void bind_tell_collector(lua_State *L);
 void *bind_handle(lua_State *L, int place, const char *name, const bound_handle *kind);
 frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound_calculation *of);
 void bind_push_chars(lua_State *L, const char *chars);
@@ -131,6 +133,7 @@ FRAME_API int luaopen_frame(lua_State *L); /* the one name that shows */
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(L, &(call), kind)
 #define BIND_GIVE(call) (lua_pushvalue(L, (call).place), SWIG_arg++)
 #define BIND_END(call) (void)(call)
+#define BIND_SETTLE bind_tell_collector(L)
 #define BIND_HANDLE(place, name, kind) bind_handle(L, place, name, kind)
 #define BIND_ANSWER(place, name, of) bind_answer(L, place, name, of)
 

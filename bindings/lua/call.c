@@ -1,4 +1,5 @@
 /* A call in progress: the userdata its memory belongs to, and the values that fill it. */
+#include <stdatomic.h>
 #include <string.h>
 
 #include "bind.h"
@@ -68,6 +69,18 @@ frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound
         return NULL;
     }
     return object->result.answer;
+}
+
+/* The collector sees a few hundred bytes where an answer or a drawing holds a hundred thousand. Without being told it would let
+ * a loop pile them up. */
+void bind_tell_collector(lua_State *L) {
+    static atomic_long told;
+    enum { WORTH_TELLING = 1 << 16 };
+    const long live = bound_live_bytes(), before = atomic_load_explicit(&told, memory_order_relaxed);
+    if (live < before) atomic_store_explicit(&told, live, memory_order_relaxed);
+    if (live - before < WORTH_TELLING) return;
+    lua_gc(L, LUA_GCSTEP, (int)((live - before) >> 10 > 1 << 20 ? 1 << 20 : (live - before) >> 10));
+    atomic_store_explicit(&told, bound_live_bytes(), memory_order_relaxed);
 }
 
 /* -- scratch ------------------------------------------------------------------------------------------------------------------ */

@@ -126,6 +126,7 @@ static int view(lua_State *L) {
     if (!its_own || !kind || !object->result.in) return luaL_error(L, "this result has no %s", wanted->name);
     lua_handle *handle = bind_new_handle(L, kind);
     if (wanted->make(object->result.in, &handle->pointer)) return bind_error(L);
+    bind_tell_collector(L);
     return 1;
 }
 

@@ -198,5 +198,6 @@ frame_status bound_help(const char *name, frame_text *into);
 void bound_count_memory(void);
 /* Blocks the library has taken and not given back. */
 long bound_live_blocks(void);
+long bound_live_bytes(void);
 
 #endif

@@ -30,11 +30,13 @@ static bound_result item_of(const bound_calculation *of, const frame_answer *ans
 
 static void write_brief(const bound_result *item, frame_text *into) {
     const frame_field *fields = item->of->facts->fields;
-    int figures = 0;
-    for (size_t i = 0; i < item->of->facts->field_count; i++) {
+    const size_t count = item->of->facts->field_count;
+    for (size_t i = 0, found = 0; i < count && !found; i++) {
         const bound_given given = bound_read(item->of, i, item->out);
-        const int first = given.worth == BOUND_WORTH_NUMBER && !figures++;
-        if (first) write_number(&fields[i], given.number, into);
+        if ((found = given.worth == BOUND_WORTH_NUMBER)) write_number(&fields[i], given.number, into);
+    }
+    for (size_t i = 0; i < count; i++) {
+        const bound_given given = bound_read(item->of, i, item->out);
         if (fields[i].kind == FRAME_FIELD_TEXT && given.text) frame_text_addf(into, " %s", given.text);
     }
 }
@@ -57,6 +59,7 @@ static void write_figure(const bound_result *item, const frame_answer *answer, s
     const bound_given given = bound_read(item->of, field, item->out);
     if (given.worth == BOUND_WORTH_NOTHING || given.worth == BOUND_WORTH_LIST || (given.worth == BOUND_WORTH_BITS && !given.bits))
         return;
+    if (given.worth == BOUND_WORTH_TEXT && strchr(given.text, '\n')) return; /* a block of its own, no part of a line */
     frame_text_addf(into, "  %s ", facts->kind == FRAME_FIELD_RANGE ? facts->words : facts->name);
     switch (given.worth) {
         case BOUND_WORTH_NUMBER: write_number(facts, given.number, into); break;
@@ -68,14 +71,41 @@ static void write_figure(const bound_result *item, const frame_answer *answer, s
     }
 }
 
+static void write_run(size_t first, size_t last, const frame_text *line, frame_text *into) {
+    if (first == last)
+        frame_text_addf(into, "  %9zu", first);
+    else
+        frame_text_addf(into, "  %4zu-%-4zu", first, last);
+    frame_text_add(into, frame_text_chars(line));
+    frame_text_add(into, "\n");
+}
+
+static void write_line(const bound_result *result, int list, size_t place, frame_text *line) {
+    const bound_result item = item_of(result->calculation, result->answer, list, place);
+    frame_text_clear(line);
+    for (size_t f = 0; f < item.of->facts->field_count; f++) write_figure(&item, result->answer, f, line);
+}
+
+/* Items alike that follow each other stand in one line. */
 static void write_items(const bound_result *result, int list, frame_text *into) {
-    const frame_answer *answer = result->answer;
-    for (size_t i = 0; i < answer->lists[list].count; i++) {
-        const bound_result item = item_of(result->calculation, answer, list, i);
-        frame_text_addf(into, "  %4zu", i + 1);
-        for (size_t f = 0; f < item.of->facts->field_count; f++) write_figure(&item, answer, f, into);
-        frame_text_add(into, "\n");
+    const size_t count = result->answer->lists[list].count;
+    frame_text *line, *next = NULL;
+    if (!count || frame_text_new(&line)) return;
+    if (!frame_text_new(&next)) {
+        size_t first = 0;
+        write_line(result, list, 0, line);
+        for (size_t i = 1; i <= count; i++) {
+            if (i < count) write_line(result, list, i, next);
+            if (i < count && !strcmp(frame_text_chars(line), frame_text_chars(next))) continue;
+            write_run(first + 1, i, line, into);
+            frame_text *const swapped = line;
+            line = next;
+            next = swapped;
+            first = i;
+        }
     }
+    frame_text_free(line);
+    frame_text_free(next);
 }
 
 /* Whether the items of another list show this one's within their lines. */
