@@ -30,7 +30,7 @@ local every = {}
 local function add(name, call) every[#every + 1] = { name = name, call = call } end
 
 for _, name in ipairs(frame.calculations()) do
-  local function_, given, wrong = frame[name], good[name], {}
+  local function_, given, wrong = frame[name], good[name] or {}, {}
   for key, value in pairs(given) do wrong[key] = value end
   wrong.no_such_field = 1
   add(name, function() function_(given) end)
