@@ -2,6 +2,8 @@
 #ifndef FRAME_LIB_BASE_FACTS_H
 #define FRAME_LIB_BASE_FACTS_H
 
+#include <string.h>
+
 #include <frame/fields.h>
 
 struct frame_struct {
@@ -81,6 +83,20 @@ typedef struct frame_nearest {
     int distance;
 } frame_nearest;
 void frame_nearest_try(frame_nearest *nearest, const char *candidate);
+
+/* Whether the number at a place was given. Its bits are compared: quicker than numbers, and the same, for no other bits mean
+ * this one. */
+static inline int frame_given_at(const double *place) {
+    const double none = FRAME_NOT_GIVEN;
+    uint64_t bits, none_bits;
+    memcpy(&bits, place, sizeof bits);
+    memcpy(&none_bits, &none, sizeof none_bits);
+    return bits != none_bits;
+}
+
+static inline int frame_given(double value) {
+    return frame_given_at(&value);
+}
 
 #define FRAME_BIT(number) (UINT64_C(1) << (number))
 

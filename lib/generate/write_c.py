@@ -183,7 +183,10 @@ def read(struct, reader):
         if field["need"] == "result":
             continue
         variable = "read->%s" % field["name"]
-        missing = "FRAME_NOT_GIVEN" if field["kind"] == "number" else "FRAME_NOT_GIVEN_INT"
+        if field["kind"] == "number":
+            given, missing = "frame_given_at(&%s)" % variable, "!frame_given_at(&%s)" % variable
+        else:
+            given, missing = "%s != FRAME_NOT_GIVEN_INT" % variable, "%s == FRAME_NOT_GIVEN_INT" % variable
         if field["kind"] == "number" or (field["kind"] == "integer"):
             test = range_test(field, variable)
         elif field["kind"] == "word":
@@ -207,15 +210,15 @@ def read(struct, reader):
         if field["need"] == "required":
             lines.append("    bad |= %s;" % test)
         elif field["need"] == "optional":
-            lines.append("    bad |= %s != %s && %s;" % (variable, missing, test))
+            lines.append("    bad |= %s && %s;" % (given, test))
         else:
             bit = "used |= UINT64_C(1) << %d" % bits[field["name"]]
             if "fallback" in field:
-                lines.append("    if (%s == %s) %s = %s, %s;" % (variable, missing, variable, c_number(field["fallback"])
+                lines.append("    if (%s) %s = %s, %s;" % (missing, variable, c_number(field["fallback"])
                              if field["kind"] == "number" else "%d" % field["fallback"], bit))
                 lines.append("    bad |= %s;" % test)
             else:
-                lines += ["    if (%s == %s)" % (variable, missing), "        %s;" % bit, "    else",
+                lines += ["    if (%s)" % missing, "        %s;" % bit, "    else",
                           "        bad |= %s;" % test]
     lines += ["    if (bad) return frame_struct_explain(&frame_%s_facts, read);" % name]
     for field in after:

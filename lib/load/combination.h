@@ -18,16 +18,15 @@ typedef struct frame_loads {
     frame_load_duration live_duration;
 } frame_loads;
 
-/* The combinations whose loads are not zero, in the order of the standard. */
+/* Combination i of frame_load_combination stands at i - 1; one that lacks a load has a total of zero. */
 typedef struct frame_combinations {
-    int count;
-    int governs; /* place of the largest total over C_D: it governs wood under stress */
-    frame_load_combination which[FRAME_COMBINATIONS];
     double total[FRAME_COMBINATIONS];
-    double factor[FRAME_COMBINATIONS];     /* C_D: that of the shortest load, NDS 2.3.2 */
-    double equivalent[FRAME_COMBINATIONS]; /* total over C_D */
-    double greatest;                       /* the largest total */
-    double transient;                      /* the largest load besides the dead load */
+    double factor[FRAME_COMBINATIONS]; /* C_D: that of the shortest load, NDS 2.3.2 */
+    double greatest;                   /* the largest total */
+    double transient;                  /* the largest load besides the dead load */
+    /* Of the largest total over C_D: it governs wood under stress. */
+    frame_load_combination governs;
+    double governing_total, governing_factor, governing_equivalent;
 } frame_combinations;
 
 #define FRAME_ASCE_COMBINATION "ASCE 7-16 2.4.1 "
@@ -38,15 +37,20 @@ FRAME_ALWAYS_INLINE double frame_duration_factor(frame_load_duration duration) {
     return frame_load_durations_table[duration - 1].factor;
 }
 
+FRAME_ALWAYS_INLINE void frame_combination_lead(frame_combinations *c, frame_load_combination which, double total,
+                                                double factor, double equivalent) {
+    c->governs = which;
+    c->governing_total = total;
+    c->governing_factor = factor;
+    c->governing_equivalent = equivalent;
+}
+
 FRAME_ALWAYS_INLINE void frame_combination_put(frame_combinations *c, frame_load_combination which, double total,
                                                double factor, double equivalent) {
-    const int at = c->count++;
-    c->which[at] = which;
-    c->total[at] = total;
-    c->factor[at] = factor;
-    c->equivalent[at] = equivalent;
-    c->governs = at == 0 || equivalent > c->equivalent[c->governs] ? at : c->governs;
-    c->greatest = at == 0 || total > c->greatest ? total : c->greatest;
+    c->total[which - 1] = total;
+    c->factor[which - 1] = factor;
+    c->greatest = fmax(c->greatest, total);
+    if (equivalent > c->governing_equivalent) frame_combination_lead(c, which, total, factor, equivalent);
 }
 
 /* How the factors of duration are known. */
@@ -60,7 +64,9 @@ FRAME_ALWAYS_INLINE void frame_combine_dead(double w_D, frame_combinations *c, f
     FRAME_TABLE(record, C_D_1, frame_duration_factor(FRAME_DURATION_PERMANENT), "", "load duration factor of dead load",
                 FRAME_DURATION_SOURCE);
     FRAME_STEP(record, q_1, w_1 / C_D_1, "plf", "as a load of ten years", "NDS 2018 2.3.2");
-    frame_combination_put(c, FRAME_COMBINATION_D, w_1, C_D_1, q_1);
+    c->total[0] = c->greatest = w_1;
+    c->factor[0] = C_D_1;
+    frame_combination_lead(c, FRAME_COMBINATION_D, w_1, C_D_1, q_1);
 }
 
 /* Combination 2 of the standard. */
@@ -116,7 +122,7 @@ FRAME_ALWAYS_INLINE void frame_combine_two(const frame_loads *loads, frame_combi
 
 /* Forms the combinations. The loads are recorded by the caller as w_D, w_L, w_Lr and w_S. */
 FRAME_ALWAYS_INLINE void frame_combine(const frame_loads *loads, frame_combinations *c, frame_working *record) {
-    c->count = 0;
+    for (int i = 1; i < FRAME_COMBINATIONS; i++) c->total[i] = 0;
     FRAME_HEADING(record, "Load combinations for allowable stress design");
     frame_combine_dead(loads->dead, c, record);
     frame_combine_live(loads->dead, loads->live, frame_duration_factor(loads->live_duration), c, record);

@@ -15,20 +15,19 @@ static void record_loads(const frame_loads *loads, frame_working *record) {
 static frame_status add_row(frame_answer *answer, const frame_combinations *c, int at) {
     frame_load_combinations_row *row = frame_answer_add(answer, 0);
     if (!row) return FRAME_NO_MEMORY;
-    row->combination = c->which[at];
+    row->combination = at + 1;
     row->total_plf = c->total[at];
     row->load_duration_factor = c->factor[at];
-    row->equivalent_plf = c->equivalent[at];
+    row->equivalent_plf = c->total[at] / c->factor[at];
     return FRAME_OK;
 }
 
 static void sum_up(const frame_load_combinations_in *in, const frame_combinations *c,
                    frame_load_combinations_out *out) {
-    const int governs = c->governs;
     out->known = frame_duration_known();
-    out->governs = c->which[governs];
-    out->governing_plf = c->total[governs];
-    out->load_duration_factor = c->factor[governs];
+    out->governs = c->governs;
+    out->governing_plf = c->governing_total;
+    out->load_duration_factor = c->governing_factor;
     out->greatest_plf = c->greatest;
     out->transient_plf = c->transient;
     out->not_checked = FRAME_BIT(FRAME_COMBINATIONS_UNCHECKED_WIND) | FRAME_BIT(FRAME_COMBINATIONS_UNCHECKED_LIVE);
@@ -43,8 +42,8 @@ static frame_status solve(const frame_load_combinations_in *in, frame_answer *an
     frame_combinations c;
     record_loads(&loads, record);
     frame_combine(&loads, &c, record);
-    for (int i = 0; i < c.count; i++)
-        if (add_row(answer, &c, i)) return FRAME_NO_MEMORY;
+    for (int i = 0; i < FRAME_COMBINATIONS; i++)
+        if ((i == 0 || c.total[i] > 0) && add_row(answer, &c, i)) return FRAME_NO_MEMORY;
     sum_up(in, &c, out);
     return FRAME_OK;
 }

@@ -1,12 +1,6 @@
 /* The tables' own adjustment factors: wet service, incising, flat use, repetitive members. */
-#include "material/lumber.h"
-#include "material/size_row.h"
-#include "table_grades.h"
-#include "table_lumber_factors.h"
+#include "material/lumber_rows.h"
 #include "table_lumber_flat_use.h"
-
-/* The rows of lumber_factors, in their order. */
-enum { WET_DIMENSION, WET_TIMBER, WET_LIMIT, INCISED, REPETITIVE };
 
 static void set_all(frame_stress_factors *factors, double value) {
     factors->fb = factors->ft = factors->fv = factors->fc_perp = factors->fc = factors->e = factors->e_min = value;
@@ -19,7 +13,7 @@ static void set_row(frame_stress_factors *factors, const frame_lumber_factors_ro
 
 /* The table's footnotes: low values are not lowered further. */
 static void wet_limits(const frame_lumber *lumber, frame_stress_factors *factors) {
-    const frame_lumber_factors_row *limit = &frame_lumber_factors_table[WET_LIMIT];
+    const frame_lumber_factors_row *limit = &frame_lumber_factors_table[FRAME_FACTORS_WET_LIMIT];
     const int bending = lumber->fb_psi * lumber->size_factor_fb <= limit->fb;
     const int compression = lumber->fc_psi * lumber->size_factor_fc <= limit->fc;
     if (bending) factors->fb = 1;
@@ -32,19 +26,19 @@ static void wet_limits(const frame_lumber *lumber, frame_stress_factors *factors
 
 void frame_wet_factors(const frame_lumber *lumber, frame_stress_factors *factors) {
     if (lumber->size_class != FRAME_CLASS_DIMENSION) {
-        set_row(factors, &frame_lumber_factors_table[WET_TIMBER]);
+        set_row(factors, &frame_lumber_factors_table[FRAME_FACTORS_WET_TIMBER]);
         if (!lumber->wet_included) return;
         set_all(factors, 1);
         factors->known = lumber->known;
         factors->source = lumber->source;
         return;
     }
-    set_row(factors, &frame_lumber_factors_table[WET_DIMENSION]);
+    set_row(factors, &frame_lumber_factors_table[FRAME_FACTORS_WET_DIMENSION]);
     wet_limits(lumber, factors);
 }
 
 void frame_incising_factors(const frame_lumber *lumber, frame_stress_factors *factors) {
-    set_row(factors, &frame_lumber_factors_table[INCISED]);
+    set_row(factors, &frame_lumber_factors_table[FRAME_FACTORS_INCISED]);
     if (lumber->size_class != FRAME_CLASS_DIMENSION) set_all(factors, 1);
 }
 
@@ -75,7 +69,7 @@ double frame_flat_use_factor(const frame_lumber *lumber) {
 }
 
 double frame_repetitive_factor(const frame_lumber *lumber, frame_known *known, const char **source) {
-    const frame_lumber_factors_row *row = &frame_lumber_factors_table[REPETITIVE];
+    const frame_lumber_factors_row *row = &frame_lumber_factors_table[FRAME_FACTORS_REPETITIVE];
     if (known) *known = row->known;
     if (source) *source = row->source;
     return lumber->size_class == FRAME_CLASS_DIMENSION ? row->fb : 1;

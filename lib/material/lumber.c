@@ -6,35 +6,8 @@
 #include <string.h>
 
 #include "base/error.h"
-#include "material/size_row.h"
+#include "material/lumber_rows.h"
 #include "material_facts.h"
-#include "table_grades.h"
-#include "table_lumber_size_factors.h"
-#include "table_lumber_values.h"
-
-enum { GROUP_NO_3 = 1, GROUP_STUD = 2, GROUP_4B = 5, GROUP_DENSE_STRUCTURAL = 6 };
-
-static const frame_lumber_values_row *first_row(frame_species species, frame_grade grade) {
-    if (species < 0 || species >= frame_lumber_values_at_first) return NULL;
-    if (grade < 0 || grade >= frame_lumber_values_at_second) return NULL;
-    const uint16_t place = frame_lumber_values_at[species][grade];
-    return place ? &frame_lumber_values_table[place - 1] : NULL;
-}
-
-static const frame_lumber_values_row *end_row(void) {
-    return frame_lumber_values_table + frame_lumber_values_rows;
-}
-
-static const frame_lumber_values_row *row_for(frame_species species, frame_grade grade,
-                                              const frame_lumber_sizes_row *size) {
-    const frame_lumber_values_row *row = first_row(species, grade);
-    for (; row && row < end_row() && row->species == species && row->grade == grade; row++)
-        if (row->size_class == size->size_class && size->width_in >= row->least_width_in &&
-            size->width_in <= row->most_width_in && size->thickness_in >= row->least_thickness_in &&
-            size->thickness_in <= row->most_thickness_in)
-            return row;
-    return NULL;
-}
 
 /* NDS 4.3.6.2 and table 4B for Dense Structural grades: on F_b of depths over 12 in. */
 static void size_by_depth(frame_lumber *lumber) {
@@ -44,26 +17,18 @@ static void size_by_depth(frame_lumber *lumber) {
     lumber->known = FRAME_KNOWN_MEMORY; /* the formula is recalled, no text seen */
 }
 
-static void size_by_table(frame_lumber *lumber, int group, const frame_lumber_sizes_row *size) {
-    const int thick = size->thickness_in >= 4;
-    const frame_lumber_size_factors_row *row =
-        &frame_lumber_size_factors_table[frame_lumber_size_factors_at[group][thick] - 1];
-    while (size->width_in > row->most_width_in) row++;
+static void size_factors(frame_lumber *lumber, const frame_lumber_values_row *values,
+                         const frame_lumber_sizes_row *size) {
+    const frame_lumber_size_factors_row *row = frame_lumber_size_factors(values, size);
+    if (!row) {
+        size_by_depth(lumber);
+        return;
+    }
     lumber->size_factor_fb = row->fb;
     lumber->size_factor_ft = row->ft;
     lumber->size_factor_fc = row->fc;
     lumber->size_source = row->source;
     if (row->known > lumber->known) lumber->known = row->known;
-}
-
-static void size_factors(frame_lumber *lumber, const frame_lumber_sizes_row *size) {
-    const int group = (int)frame_grades_table[lumber->grade - 1].size_group;
-    if (lumber->size_class != FRAME_CLASS_DIMENSION || group == GROUP_DENSE_STRUCTURAL)
-        size_by_depth(lumber);
-    else if (lumber->table[1] == 'B')
-        size_by_table(lumber, GROUP_4B, size);
-    else /* Stud of 8 in and wider goes by the values and size factors of No.3 */
-        size_by_table(lumber, group == GROUP_STUD && size->width_in > 6 ? GROUP_NO_3 : group, size);
 }
 
 static void join(char *list, size_t size, const char *name) {
@@ -75,7 +40,7 @@ static void join(char *list, size_t size, const char *name) {
 static void list_grades(frame_species species, const frame_lumber_sizes_row *size, char *list, size_t list_size) {
     *list = 0;
     for (frame_grade grade = 1; grade <= frame_grades_rows; grade++)
-        if (row_for(species, grade, size)) join(list, list_size, frame_grade_name(grade));
+        if (frame_lumber_row(species, grade, size)) join(list, list_size, frame_grade_name(grade));
 }
 
 static frame_status no_such_id(const char *field, int32_t id) {
@@ -98,7 +63,8 @@ static frame_status no_value(frame_species species, frame_grade grade, const fra
         return frame_fail(FRAME_NO_VALUE, "size", size->name, "2x2 to 4x16, 5x5 to 24x24",
                           "size: %s is a board, which has no design values; valid is 2x2 and larger", size->name);
     int any = 0;
-    for (frame_grade other = 1; other <= frame_grades_rows; other++) any |= first_row(species, other) != NULL;
+    for (frame_grade other = 1; other <= frame_grades_rows; other++)
+        any |= frame_lumber_first_row(species, other) != NULL;
     if (any)
         return frame_fail(FRAME_NO_VALUE, "size", size->name, "2x2 to 4x16",
                           "size: %s has no design values in %s; valid is 2x2 to 4x16", name, size->name);
@@ -132,7 +98,7 @@ frame_status frame_lumber_find(frame_species species, frame_grade grade, frame_s
     if (!frame_species_valid(species)) return no_such_id("species", species);
     if (!frame_grade_valid(grade)) return no_such_id("grade", grade);
     if (!made) return no_such_id("size", size);
-    const frame_lumber_values_row *row = row_for(species, grade, made);
+    const frame_lumber_values_row *row = frame_lumber_row(species, grade, made);
     if (!row) return no_value(species, grade, made);
     fill(lumber, row);
     lumber->thickness_in = made->dry_thickness_in;
@@ -141,6 +107,6 @@ frame_status frame_lumber_find(frame_species species, frame_grade grade, frame_s
     lumber->species = species;
     lumber->grade = grade;
     lumber->size = size;
-    size_factors(lumber, made);
+    size_factors(lumber, row, made);
     return FRAME_OK;
 }

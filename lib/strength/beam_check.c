@@ -150,7 +150,8 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_beam_check_in *in, frame_beam
     frame_bending_section(&member, &result, record);
     FRAME_HEADING(record, "Span and loads");
     FRAME_GIVEN(record, L, ask.span, "in", "span");
-    (void)L;
+    FRAME_STEP(record, L_ft, L / 12, "ft", "span in feet", "");
+    (void)L_ft;
     frame_beam_loads(in, gravity, result.area, &loads, record);
     if ((status = frame_bending_check(&member, &ask, &loads, &result, record))) return status;
     give_ratios(&result, out);

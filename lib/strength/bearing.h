@@ -20,25 +20,29 @@ FRAME_ALWAYS_INLINE double frame_bending_crushing(const frame_member *m, frame_w
 
 FRAME_ALWAYS_INLINE void frame_bending_bearing(const frame_member *m, const frame_bending_ask *ask,
                                                const frame_combinations *c, frame_bending *r, frame_working *record) {
-    const double L = ask->span;
+    const double L_ft = ask->span / 12;
     FRAME_HEADING(record, "Bearing");
     FRAME_TABLE(record, w_max, c->greatest, "plf", "largest load of the combinations", "ASCE 7-16 2.4.1");
-    FRAME_STEP(record, R, w_max / 12 * L / 2, "lb", "reaction at each end", "simple span, uniform load");
+    FRAME_STEP(record, R, w_max * L_ft / 2, "lb", "reaction at each end", "simple span, uniform load");
     FRAME_TABLE(record, b_b, m->flat ? m->breadth : m->plies * m->breadth, "in", "breadth that bears", "");
     const double F_c_perp_prime = frame_bending_crushing(m, record);
-    FRAME_STEP(record, l_needed, R / (b_b * F_c_perp_prime), "in", "length of bearing that would do",
-               "NDS 2018 3.10.2");
     r->reaction = R;
     r->fc_perp_adjusted = F_c_perp_prime;
-    r->bearing_needed = l_needed;
-    r->fc_perp = r->bearing_ratio = FRAME_NOT_GIVEN;
-    if (!(ask->bearing > 0)) return;
+    if (!(ask->bearing > 0)) {
+        FRAME_STEP(record, l_needed, R / (b_b * F_c_perp_prime), "in", "length of bearing that would do",
+                   "NDS 2018 3.10.2");
+        r->bearing_needed = l_needed;
+        r->fc_perp = r->bearing_ratio = FRAME_NOT_GIVEN;
+        return;
+    }
     FRAME_GIVEN(record, l_b, ask->bearing, "in", "length of bearing");
     FRAME_STEP(record, f_c_perp, R / (b_b * l_b), "psi", "bearing stress", "NDS 2018 3.10.2");
     FRAME_STEP(record, bearing_ratio, f_c_perp / F_c_perp_prime, "", "share of the bearing strength used",
                "NDS 2018 3.10.2");
+    FRAME_STEP(record, l_needed, bearing_ratio * l_b, "in", "length of bearing that would do", "NDS 2018 3.10.2");
     r->fc_perp = f_c_perp;
     r->bearing_ratio = bearing_ratio;
+    r->bearing_needed = l_needed;
 }
 
 #endif

@@ -71,13 +71,13 @@ FRAME_ALWAYS_INLINE double frame_bending_allowed(const frame_member *m, double r
     return F_b_prime;
 }
 
-/* C_L depends on C_D, so that with it the largest total over C_D need not govern. */
+/* C_L depends on C_D, so that with it the largest total over C_D need not govern: each is tried. */
 FRAME_ALWAYS_INLINE int frame_bending_combination(const frame_member *m, double repetitive, const frame_combinations *c,
                                                   double F_bE, frame_bending *r) {
-    if (!(F_bE > 0)) return c->governs;
     int governs = 0;
     double most = 0;
-    for (int i = 0; i < c->count; i++) {
+    for (int i = 0; i < FRAME_COMBINATIONS; i++) {
+        if (!(c->total[i] > 0)) continue;
         const double share = c->total[i] / frame_bending_allowed(m, repetitive, c->factor[i], F_bE, r, NULL);
         if (share > most) most = share, governs = i;
     }
@@ -109,20 +109,27 @@ FRAME_ALWAYS_INLINE frame_status frame_bending_buckling(const frame_member *m, c
 FRAME_ALWAYS_INLINE void frame_bending_stress(const frame_member *m, const frame_bending_ask *ask,
                                               const frame_combinations *c, double F_bE, frame_bending *r,
                                               frame_working *record) {
-    const double L = ask->span, S = r->section_modulus;
-    const int i = frame_bending_combination(m, ask->repetitive, c, F_bE, r);
-    r->combination = c->which[i];
+    const double L_ft = ask->span / 12, S = r->section_modulus;
+    double total = c->governing_total, factor = c->governing_factor;
+    r->combination = c->governs;
+    if (F_bE > 0) {
+        const int i = frame_bending_combination(m, ask->repetitive, c, F_bE, r);
+        r->combination = i + 1;
+        total = c->total[i];
+        factor = c->factor[i];
+    }
     FRAME_HEADING(record, "Bending");
-    FRAME_TABLE(record, w, c->total[i], "plf", "load of the combination that governs bending",
-                FRAME_COMBINATION_NAME(c, i));
-    FRAME_STEP(record, M, w / 12 * pow(L, 2) / 8, "lb-in", "bending moment at mid-span", "simple span, uniform load");
+    FRAME_TABLE(record, w, total, "plf", "load of the combination that governs bending",
+                FRAME_COMBINATION_NAME(r->combination));
+    FRAME_STEP(record, M, 12 * w * pow(L_ft, 2) / 8, "lb-in", "bending moment at mid-span",
+               "simple span, uniform load");
     FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
-    const double F_b_prime = frame_bending_allowed(m, ask->repetitive, c->factor[i], F_bE, r, record);
+    const double F_b_prime = frame_bending_allowed(m, ask->repetitive, factor, F_bE, r, record);
     FRAME_STEP(record, bending_ratio, f_b / F_b_prime, "", "share of the bending strength used", "NDS 2018 3.3.1");
     r->moment = M;
     r->fb = f_b;
     r->fb_adjusted = F_b_prime;
-    r->load_duration = c->factor[i];
+    r->load_duration = factor;
     r->bending_ratio = bending_ratio;
 }
 

@@ -6,32 +6,19 @@
 
 #include "working/plain_math.h"
 
-/* A sloped member is longer than its plan and carries only the part of the load that is square to it: the sag, square
- * to it, is that of the level span over the square of the cosine. */
-FRAME_ALWAYS_INLINE double frame_bending_sag(const frame_bending_ask *ask, double w_t, double E_prime, double I,
-                                             frame_working *record) {
-    const double L = ask->span, c = ask->slope_cosine;
-    if (c < 1) {
-        FRAME_STEP(record, Delta_t, 5 * (w_t / 12) * pow(L, 4) / (384 * E_prime * I * pow(c, 2)), "in",
-                   "deflection under live load or snow, square to the rafter", "simple span, uniform load");
-        return Delta_t;
-    }
-    FRAME_STEP(record, Delta_t, 5 * (w_t / 12) * pow(L, 4) / (384 * E_prime * I), "in",
-               "deflection under live load or snow", "simple span, uniform load");
-    return Delta_t;
-}
-
-FRAME_ALWAYS_INLINE double frame_bending_sag_dead(const frame_bending_ask *ask, double w_D, double E_prime, double I,
+/* The sag at mid-span under a load of one plf. A sloped member is longer than its plan and carries only the part of the
+ * load that is square to it: its sag, square to it, is that of the level span over the square of the cosine. */
+FRAME_ALWAYS_INLINE double frame_bending_unit_sag(const frame_bending_ask *ask, double E_prime, double I,
                                                   frame_working *record) {
     const double L = ask->span, c = ask->slope_cosine;
     if (c < 1) {
-        FRAME_STEP(record, Delta_D, 5 * (w_D / 12) * pow(L, 4) / (384 * E_prime * I * pow(c, 2)), "in",
-                   "deflection under dead load, square to the rafter", "simple span, uniform load");
-        return Delta_D;
+        FRAME_STEP(record, Delta_1, 5 * pow(L, 4) / (12 * 384 * E_prime * I * pow(c, 2)), "in",
+                   "deflection under one plf of plan, square to the rafter", "simple span, uniform load");
+        return Delta_1;
     }
-    FRAME_STEP(record, Delta_D, 5 * (w_D / 12) * pow(L, 4) / (384 * E_prime * I), "in", "deflection under dead load",
+    FRAME_STEP(record, Delta_1, 5 * pow(L, 4) / (12 * 384 * E_prime * I), "in", "deflection under one plf",
                "simple span, uniform load");
-    return Delta_D;
+    return Delta_1;
 }
 
 FRAME_ALWAYS_INLINE double frame_bending_length(const frame_bending_ask *ask, frame_working *record) {
@@ -50,8 +37,9 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     FRAME_TABLE(record, w_t, c->transient, "plf", "largest load of the combinations without the dead load",
                 "ASCE 7-16 2.4.1");
     const double l = frame_bending_length(ask, record);
-    const double Delta_t = frame_bending_sag(ask, w_t, r->e_adjusted, r->inertia, record);
-    const double Delta_D = frame_bending_sag_dead(ask, w_D, r->e_adjusted, r->inertia, record);
+    const double Delta_1 = frame_bending_unit_sag(ask, r->e_adjusted, r->inertia, record);
+    FRAME_STEP(record, Delta_t, Delta_1 * w_t, "in", "deflection under live load or snow", "");
+    FRAME_STEP(record, Delta_D, Delta_1 * w_D, "in", "deflection under dead load", "");
     FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2 (from memory)");
     FRAME_STEP(record, Delta_T, K_cr * Delta_D + Delta_t, "in", "deflection in all, with creep", "NDS 2018 3.5.2");
     r->transient = w_t;
@@ -60,13 +48,13 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     r->live_ratio = r->total_ratio = r->deflection_ratio = r->live_limit = r->total_limit = FRAME_NOT_GIVEN;
     if (ask->live_limit > 0) {
         FRAME_GIVEN(record, limit_t, ask->live_limit, "", "span over allowed deflection under live load or snow");
-        FRAME_STEP(record, live_ratio, Delta_t / (l / limit_t), "", "share of the allowed deflection used", "");
+        FRAME_STEP(record, live_ratio, Delta_t * limit_t / l, "", "share of the allowed deflection used", "");
         r->live_limit = l / limit_t;
         r->deflection_ratio = r->live_ratio = live_ratio;
     }
     if (ask->total_limit > 0) {
         FRAME_GIVEN(record, limit_T, ask->total_limit, "", "span over allowed deflection in all");
-        FRAME_STEP(record, total_ratio, Delta_T / (l / limit_T), "", "share of the allowed deflection in all used", "");
+        FRAME_STEP(record, total_ratio, Delta_T * limit_T / l, "", "share of the allowed deflection in all used", "");
         r->total_limit = l / limit_T;
         r->total_ratio = total_ratio;
         r->deflection_ratio = fmax(r->deflection_ratio, total_ratio);

@@ -4,6 +4,7 @@
 
 #include "base/facts.h"
 #include "strength/bending.h"
+#include "strength/member_quick.h"
 #include "table_joist_uses.h"
 
 /* The row of defaults of a use. */
@@ -64,23 +65,24 @@ FRAME_ALWAYS_INLINE void frame_joist_loads(frame_joist_use use, double spacing_i
     FRAME_GIVEN(record, p_D, dead_psf, "psf", "dead load");
     FRAME_GIVEN(record, p_L, live_psf, "psf", use == FRAME_USE_RAFTER ? "roof live load" : "live load");
     FRAME_GIVEN(record, p_S, snow_psf, "psf", "snow on plan");
+    FRAME_STEP(record, s_ft, s_c / 12, "ft", "spacing in feet", "");
     if (c < 1) {
-        FRAME_STEP(record, w_D, p_D / c * s_c / 12, "plf", "dead load on the slope, on a foot of plan", "");
+        FRAME_STEP(record, w_D, p_D * s_ft / c, "plf", "dead load on the slope, on a foot of plan", "");
         loads->dead = w_D;
     } else {
-        FRAME_STEP(record, w_D, p_D * s_c / 12, "plf", "dead load on one joist", "");
+        FRAME_STEP(record, w_D, p_D * s_ft, "plf", "dead load on one joist", "");
         loads->dead = w_D;
     }
     if (use == FRAME_USE_RAFTER) {
-        FRAME_STEP(record, w_Lr, p_L * s_c / 12, "plf", "roof live load on one rafter", "");
+        FRAME_STEP(record, w_Lr, p_L * s_ft, "plf", "roof live load on one rafter", "");
         loads->roof_live = w_Lr;
         loads->live = 0;
     } else {
-        FRAME_STEP(record, w_L, p_L * s_c / 12, "plf", "live load on one joist", "");
+        FRAME_STEP(record, w_L, p_L * s_ft, "plf", "live load on one joist", "");
         loads->live = w_L;
         loads->roof_live = 0;
     }
-    FRAME_STEP(record, w_S, p_S * s_c / 12, "plf", "snow on one joist", "");
+    FRAME_STEP(record, w_S, p_S * s_ft, "plf", "snow on one joist", "");
     loads->snow = w_S;
     loads->live_duration = FRAME_DURATION_TEN_YEARS;
 }

@@ -75,38 +75,70 @@ FRAME_ALWAYS_INLINE void ask_for(const frame_joist_check_in *in, const frame_joi
     ask->shear_reduced = 0;
 }
 
-/* The body for both: with record NULL, known when it is compiled, nothing of the recording is left. */
-FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, frame_joist_check_out *out,
+/* Whether the check is of the usual kind, for which there is a quicker way to the same result. */
+FRAME_ALWAYS_INLINE int is_usual(const frame_joist_check_in *in, const frame_joist_defaults *by_use) {
+    return by_use->service == FRAME_SERVICE_DRY && !by_use->incised && in->temperature == FRAME_TEMPERATURE_100F &&
+           in->compression_edge == FRAME_EDGE_HELD && in->repetitive == FRAME_NOT_GIVEN_INT &&
+           !frame_given(in->slope) &&
+           frame_joist_is_plain(in->width_in, in->depth_in, in->fb_psi, in->fv_psi, in->fc_perp_psi, in->e_psi,
+                                in->e_min_psi);
+}
+
+FRAME_ALWAYS_INLINE frame_status find_member(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                             frame_member *m, double *C_r) {
+    const frame_status status = FRAME_JOIST_MEMBER(in, *by_use, in->e_min_psi, m);
+    return status ? status : frame_member_load_sharing(m, in->repetitive, in->spacing_in, C_r);
+}
+
+/* The body of all: record and usual are known when it is compiled, so that with record NULL nothing of the recording is
+ * left, and of the usual check no factor that is 1. */
+FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                       frame_member *m, double C_r, frame_joist_check_out *out, int usual,
                                        frame_working *record) {
-    frame_member member;
-    frame_bending_ask ask;
+    frame_bending_ask ask = {.repetitive = C_r};
     frame_bending result;
     frame_loads loads;
-    frame_joist_defaults by_use;
-    frame_status status = check_given(in);
-    if (status) return status;
-    FRAME_JOIST_DEFAULTS(in, in->total_deflection_limit, &by_use);
-    if ((status = FRAME_JOIST_MEMBER(in, by_use, in->e_min_psi, &member))) return status;
-    if ((status = frame_member_load_sharing(&member, in->repetitive, in->spacing_in, &ask.repetitive))) return status;
-    frame_bending_section(&member, &result, record);
+    frame_bending_section(m, &result, record);
     FRAME_HEADING(record, "Span and loads");
     FRAME_GIVEN(record, L, in->span_in, "in", "span on plan");
-    (void)L;
-    ask_for(in, &by_use, frame_joist_cosine(in->slope, record), &ask);
-    frame_joist_loads(in->use, in->spacing_in, by_use.dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
+    FRAME_STEP(record, L_ft, L / 12, "ft", "span in feet", "");
+    (void)L_ft;
+    ask_for(in, by_use, usual ? 1 : frame_joist_cosine(in->slope, record), &ask);
+    if (usual) ask.unbraced = 0;
+    frame_joist_loads(in->use, in->spacing_in, by_use->dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
                       ask.slope_cosine, &loads, record);
-    if ((status = frame_bending_check(&member, &ask, &loads, &result, record))) return status;
-    give(&result, &ask, &member, out);
-    remark(in, &by_use, &member, out);
+    const frame_status status = frame_bending_check(m, &ask, &loads, &result, record);
+    if (status) return status;
+    give(&result, &ask, m, out);
+    remark(in, by_use, m, out);
     return FRAME_OK;
 }
 
-static FRAME_RECORD_COLD frame_status recorded(const frame_joist_check_in *in, frame_joist_check_out *out,
-                                               frame_working *record) {
-    return check(in, out, record);
+static FRAME_RECORD_COLD frame_status recorded(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                               frame_joist_check_out *out, frame_working *record) {
+    frame_member member;
+    double C_r;
+    const frame_status status = find_member(in, by_use, &member, &C_r);
+    return status ? status : check(in, by_use, &member, C_r, out, 0, record);
+}
+
+static FRAME_RECORD_COLD frame_status unusual(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                              frame_joist_check_out *out) {
+    frame_member member;
+    double C_r;
+    const frame_status status = find_member(in, by_use, &member, &C_r);
+    return status ? status : check(in, by_use, &member, C_r, out, 0, NULL);
 }
 
 static frame_status compute(const frame_joist_check_in *in, frame_joist_check_out *out, frame_working *record) {
-    return FRAME_RECORDING(record) ? recorded(in, out, record) : check(in, out, NULL);
+    frame_joist_defaults by_use;
+    frame_member member;
+    const frame_status status = check_given(in);
+    if (status) return status;
+    FRAME_JOIST_DEFAULTS(in, in->total_deflection_limit, &by_use);
+    if (FRAME_RECORDING(record)) return recorded(in, &by_use, out, record);
+    if (!is_usual(in, &by_use) || !frame_member_quick(in->size, in->species, in->grade, in->plies, &member))
+        return unusual(in, &by_use, out);
+    return check(in, &by_use, &member, frame_member_quick_sharing(in->plies, in->spacing_in), out, 1, NULL);
 }
 FRAME_IMPLEMENT_QUICK(joist_check, compute);

@@ -15,14 +15,14 @@ FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_span_in *given) {
 FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, double repetitive, const frame_combinations *c,
                                        frame_bending *r, frame_joist_span_out *out, frame_working *record) {
     const double S = r->section_modulus;
-    const int i = c->governs;
     FRAME_HEADING(record, "Bending");
-    FRAME_TABLE(record, w, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(c, i));
-    const double F_b_prime = frame_bending_allowed(m, repetitive, c->factor[i], 0, r, record);
+    FRAME_TABLE(record, w, c->governing_total, "plf", "load of the combination that governs",
+                FRAME_COMBINATION_NAME(c->governs));
+    const double F_b_prime = frame_bending_allowed(m, repetitive, c->governing_factor, 0, r, record);
     FRAME_STEP(record, M_max, F_b_prime * S, "lb-in", "bending moment allowed", "NDS 2018 3.3.1");
     FRAME_STEP(record, L_b, sqrt(8 * M_max / (w / 12)), "in", "longest span by bending", "M = w L^2 / 8 solved for L");
-    out->combination = c->which[i];
-    out->load_duration_factor = c->factor[i];
+    out->combination = c->governs;
+    out->load_duration_factor = c->governing_factor;
     out->fb_adjusted_psi = F_b_prime;
     out->bending_span_in = L_b;
 }
@@ -30,10 +30,10 @@ FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, double repetitive,
 FRAME_ALWAYS_INLINE void solve_shear(const frame_member *m, const frame_combinations *c, const frame_bending *r,
                                      frame_joist_span_out *out, frame_working *record) {
     const double A = r->area;
-    const int i = c->governs;
     FRAME_HEADING(record, "Shear");
-    FRAME_TABLE(record, w_v, c->total[i], "plf", "load of the combination that governs", FRAME_COMBINATION_NAME(c, i));
-    const double F_v_prime = frame_bending_shear_allowed(m, c->factor[i], record);
+    FRAME_TABLE(record, w_v, c->governing_total, "plf", "load of the combination that governs",
+                FRAME_COMBINATION_NAME(c->governs));
+    const double F_v_prime = frame_bending_shear_allowed(m, c->governing_factor, record);
     FRAME_STEP(record, V_max, 2.0 / 3 * F_v_prime * A, "lb", "shear allowed", "NDS 2018 3.4.2");
     FRAME_STEP(record, L_v, 2 * V_max / (w_v / 12), "in", "longest span by shear", "V = w L / 2 solved for L");
     out->fv_adjusted_psi = F_v_prime;

@@ -3,12 +3,10 @@
 
 #include "base/error.h"
 #include "base/facts.h"
+#include "strength/member_quick.h"
 #include "strength/refusals.h"
 #include "table_temperature_factors.h"
 
-static const frame_stress_factors dry = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "dry in use, NDS 2018 4.3.3"};
-static const frame_stress_factors not_incised = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "not incised, NDS 2018 4.3.8"};
-static const frame_stress_factors on_edge = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_READ, "on edge, NDS 2018 4.3.7"};
 static const frame_stress_factors given = {1, 1, 1, 1, 1, 1, 1, FRAME_KNOWN_USER, "part of the values given"};
 
 static int is_given(double value) {
@@ -81,9 +79,9 @@ static int is_incised(int32_t incised, const frame_lumber *lumber) {
 
 /* C_F of timbers is for the load on the narrow face; C_fu stands in its place on the wide one. */
 static void table_factors(frame_service service, int32_t incised, frame_member *m) {
-    m->wet = &dry;
-    m->incised = &not_incised;
-    m->flat_use = &on_edge;
+    m->wet = &frame_member_dry;
+    m->incised = &frame_member_not_incised;
+    m->flat_use = &frame_member_on_edge;
     m->size_factor = m->flat && m->lumber.size_class != FRAME_CLASS_DIMENSION ? 1 : m->lumber.size_factor_fb;
     if (service == FRAME_SERVICE_WET) frame_wet_factors(&m->lumber, &m->wet_room), m->wet = &m->wet_room;
     if (is_incised(incised, &m->lumber))
@@ -137,16 +135,6 @@ frame_status frame_member_of_lumber(frame_size size, frame_species species, fram
     table_factors(service, incised, m);
     temperature_factors(service, temperature, m);
     return FRAME_OK;
-}
-
-uint64_t frame_member_cautions(const frame_member *m) {
-    uint64_t cautions = FRAME_BIT(FRAME_BENDING_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_BENDING_CAUTION_LOCAL_LOADS) |
-                        FRAME_BIT(m->user ? FRAME_BENDING_CAUTION_USER_VALUES : FRAME_BENDING_CAUTION_STAMP);
-    if (m->known == FRAME_KNOWN_MEMORY) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
-    if (m->lumber.doubtful) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_DOUBTFUL);
-    if (m->lumber.superseded) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SUPERSEDED);
-    if (m->plies > 1) cautions |= FRAME_BIT(m->flat ? FRAME_BENDING_CAUTION_FLAT : FRAME_BENDING_CAUTION_PLIES);
-    return cautions;
 }
 
 /* NDS 4.3.9: three or more, in contact or at most 24 in apart, joined by what spreads the load; built-up members of two

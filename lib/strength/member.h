@@ -4,6 +4,7 @@
 
 #include <frame/strength.h>
 
+#include "base/facts.h"
 #include "material/lumber.h"
 
 /* Besides yes and no: incised if the species must be for pressure treatment, as all but Southern Pine are taken to be.
@@ -48,7 +49,15 @@ frame_status frame_member_of_lumber(frame_size size, frame_species species, fram
                                     frame_temperature temperature, frame_member *member);
 
 /* The cautions (frame_bending_caution) that follow from the member alone. */
-uint64_t frame_member_cautions(const frame_member *member);
+static inline uint64_t frame_member_cautions(const frame_member *m) {
+    uint64_t cautions = FRAME_BIT(FRAME_BENDING_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_BENDING_CAUTION_LOCAL_LOADS) |
+                        FRAME_BIT(m->user ? FRAME_BENDING_CAUTION_USER_VALUES : FRAME_BENDING_CAUTION_STAMP);
+    if (m->known == FRAME_KNOWN_MEMORY) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
+    if (m->lumber.doubtful) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_DOUBTFUL);
+    if (m->lumber.superseded) cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SUPERSEDED);
+    if (m->plies > 1) cautions |= FRAME_BIT(m->flat ? FRAME_BENDING_CAUTION_FLAT : FRAME_BENDING_CAUTION_PLIES);
+    return cautions;
+}
 
 /* C_r. claimed is not given where the caller leaves it to the rule: joists that stand close share loads. FRAME_REFUSED
  * for a claim that NDS 4.3.9 does not allow; spacing_in may be not given. */

@@ -2,6 +2,7 @@
 #ifndef FRAME_LIB_STRENGTH_ONE_SPAN_H
 #define FRAME_LIB_STRENGTH_ONE_SPAN_H
 
+#include "base/facts.h"
 #include "load/combination.h"
 #include "strength/member.h"
 
@@ -32,9 +33,6 @@ typedef struct frame_bending {
     frame_governing governs;
 } frame_bending;
 
-FRAME_ALWAYS_INLINE int frame_given(double value) {
-    return value != FRAME_NOT_GIVEN;
-}
 FRAME_ALWAYS_INLINE double frame_or(double value, double otherwise) {
     return frame_given(value) ? value : otherwise;
 }
@@ -47,6 +45,6 @@ FRAME_ALWAYS_INLINE double frame_creep_factor(double value, frame_service servic
     return frame_or(value, service == FRAME_SERVICE_WET ? 2.0 : 1.5);
 }
 
-#define FRAME_COMBINATION_NAME(c, i) frame_word_text("load_combination", (c)->which[i])
+#define FRAME_COMBINATION_NAME(which) frame_word_text("load_combination", which)
 
 #endif

@@ -18,13 +18,13 @@ FRAME_ALWAYS_INLINE double frame_bending_notched(const frame_member *m, double V
 
 FRAME_ALWAYS_INLINE double frame_bending_shear_force(const frame_bending_ask *ask, double d, double w_v,
                                                      frame_working *record) {
-    const double L = ask->span;
+    const double L_ft = ask->span / 12;
     if (ask->shear_reduced) {
-        FRAME_STEP(record, V, w_v / 12 * fmax(L / 2 - d, 0), "lb", "shear at d from the support",
+        FRAME_STEP(record, V, w_v * fmax(L_ft / 2 - d / 12, 0), "lb", "shear at d from the support",
                    "NDS 2018 3.4.3.1(a) (from memory)");
         return V;
     }
-    FRAME_STEP(record, V, w_v / 12 * L / 2, "lb", "shear at the support", "simple span, uniform load");
+    FRAME_STEP(record, V, w_v * L_ft / 2, "lb", "shear at the support", "simple span, uniform load");
     return V;
 }
 
@@ -49,19 +49,18 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, do
 
 FRAME_ALWAYS_INLINE void frame_bending_shear(const frame_member *m, const frame_bending_ask *ask,
                                              const frame_combinations *c, frame_bending *r, frame_working *record) {
-    const int i = c->governs;
-    r->shear_combination = c->which[i];
+    r->shear_combination = c->governs;
     FRAME_HEADING(record, "Shear");
-    FRAME_TABLE(record, w_v, c->total[i], "plf", "load of the combination that governs shear",
-                FRAME_COMBINATION_NAME(c, i));
+    FRAME_TABLE(record, w_v, c->governing_total, "plf", "load of the combination that governs shear",
+                FRAME_COMBINATION_NAME(c->governs));
     const double V = frame_bending_shear_force(ask, m->depth, w_v, record);
     const double f_v = frame_bending_shear_stress(m, ask, V, r->area, record);
-    const double F_v_prime = frame_bending_shear_allowed(m, c->factor[i], record);
+    const double F_v_prime = frame_bending_shear_allowed(m, c->governing_factor, record);
     FRAME_STEP(record, shear_ratio, f_v / F_v_prime, "", "share of the shear strength used", "NDS 2018 3.4.1");
     r->shear = V;
     r->fv = f_v;
     r->fv_adjusted = F_v_prime;
-    r->shear_load_duration = c->factor[i];
+    r->shear_load_duration = c->governing_factor;
     r->shear_ratio = shear_ratio;
 }
 
