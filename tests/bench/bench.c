@@ -79,32 +79,55 @@ static double larger(double a, double b) {
     return a > b ? a : b;
 }
 
-/* The same checks with nothing round them: four combinations, bending, shear, bearing, two deflections. */
-static double bare_check(const bare_joist *j) {
+/* The figures of a check, as the library's result has them. */
+typedef struct bare_result {
+    double ratio, bending, shear, bearing, sag_live, sag_total;
+    double moment, shear_lb, reaction, fb, fb_adjusted, fv, fv_adjusted, fc_perp, fc_perp_adjusted, e_adjusted;
+    double live_in, total_in, bearing_needed, c_d;
+} bare_result;
+
+/* The same checks with nothing round them, in straight lines: four combinations, bending, shear, bearing, two deflections, every
+ * figure kept. */
+static void bare_check(const bare_joist *j, bare_result *r) {
     const double per_in = j->spacing / 144;
     const double dead = j->dead * per_in, live = j->live * per_in, snow = j->snow * per_in;
     const double with_snow = dead + 0.75 * live + 0.75 * snow;
-    double equivalent = larger(dead / 0.9, dead + live), greatest = dead + live;
+    double equivalent = dead + live, greatest = dead + live, governing = dead + live;
+    r->c_d = 1;
+    if (dead / 0.9 > equivalent) equivalent = dead / 0.9, governing = dead, r->c_d = 0.9;
     if (snow > 0) {
-        equivalent = larger(equivalent, larger((dead + snow) / 1.15, with_snow / 1.15));
-        greatest = larger(greatest, larger(dead + snow, with_snow));
+        const double larger_snow = larger(dead + snow, with_snow);
+        if (larger_snow / 1.15 > equivalent) equivalent = larger_snow / 1.15, governing = larger_snow, r->c_d = 1.15;
+        greatest = larger(greatest, larger_snow);
     }
     const double area = j->b * j->d, s = area * j->d / 6, i = s * j->d / 2;
-    const double moment = equivalent * j->span * j->span / 8, shear = equivalent * (j->span / 2 - j->d);
-    const double bending = moment / s / (j->fb * j->c_f * 1.15);
-    const double shearing = 1.5 * shear / area / j->fv;
-    const double bearing = greatest * j->span / 2 / (j->b * j->bearing) / j->fc_perp;
+    r->moment = governing * j->span * j->span / 8;
+    r->shear_lb = governing * (j->span / 2 - j->d);
+    r->reaction = greatest * j->span / 2;
+    r->fb = r->moment / s;
+    r->fb_adjusted = j->fb * r->c_d * j->c_f * 1.15;
+    r->fv = 1.5 * r->shear_lb / area;
+    r->fv_adjusted = j->fv * r->c_d;
+    r->fc_perp = r->reaction / (j->b * j->bearing);
+    r->fc_perp_adjusted = j->fc_perp;
+    r->e_adjusted = j->e;
+    r->bearing_needed = r->reaction / (j->b * j->fc_perp);
     const double transient = larger(larger(live, snow), 0.75 * (live + snow));
     const double bend = 5 * j->span * j->span * j->span * j->span / (384 * j->e * i);
-    const double sag_live = transient * bend / (j->span / j->limit);
-    const double sag_total = (transient + j->creep * dead) * bend / (j->span / j->total_limit);
-    return larger(larger(larger(bending, shearing), bearing), larger(sag_live, sag_total));
+    r->live_in = transient * bend;
+    r->total_in = (transient + j->creep * dead) * bend;
+    r->bending = r->fb / r->fb_adjusted;
+    r->shear = r->fv / r->fv_adjusted;
+    r->bearing = r->fc_perp / r->fc_perp_adjusted;
+    r->sag_live = r->live_in / (j->span / j->limit);
+    r->sag_total = r->total_in / (j->span / j->total_limit);
+    r->ratio = larger(larger(larger(r->bending, r->shear), r->bearing), larger(r->sag_live, r->sag_total));
 }
 
+static bare_result bare_results[JOBS];
 static double run_bare(void) {
-    double sum = 0;
-    for (int i = 0; i < JOBS; i++) sum += bare_check(&bare[i]);
-    return sum;
+    for (int i = 0; i < JOBS; i++) bare_check(&bare[i], &bare_results[i]);
+    return bare_results[JOBS - 1].ratio;
 }
 
 static double run_checks(frame_working *working) {
@@ -210,8 +233,10 @@ static int same_answers(void) {
     for (int i = 0; i < JOBS; i++) {
         frame_joist_check_out out;
         if (frame_joist_check(&checks[i], &out, NULL)) return printf("%s\n", frame_error_text()), 0;
-        const double mine = bare_check(&bare[i]);
-        if (fabs(mine - out.ratio) > 1e-9 * mine) return printf("joist %d: %.12g, bare %.12g\n", i, out.ratio, mine), 0;
+        bare_result mine;
+        bare_check(&bare[i], &mine);
+        if (fabs(mine.ratio - out.ratio) > 1e-9 * mine.ratio || fabs(mine.fb - out.fb_actual_psi) > 1e-9 * mine.fb)
+            return printf("joist %d: %.12g, bare %.12g\n", i, out.ratio, mine.ratio), 0;
     }
     return 1;
 }
