@@ -94,7 +94,7 @@ static frame_status say(const frame_code_deck_beam_span_in *in, const frame_code
 
 static frame_status compute(const frame_code_deck_beam_span_in *in, frame_code_deck_beam_span_out *out,
                             frame_working *w) {
-    const frame_code_deck_beams_row *row;
+    const frame_code_deck_beams_row *row = NULL;
     int place, heavier, more;
     double fraction, span;
     frame_status status = find(in, &row, &heavier);
