@@ -20,12 +20,16 @@ more about each. What a call cannot take is refused by an Error that names the f
 # Made from api.json by bindings/generate/python_module.py. Edit the headers.
 try:
     from . import _frame
-except ImportError as _error:
+except ImportError:
+    import _imp
     import os as _os
     import sys as _sys
-    raise ImportError("frame: no extension in %s fits Python %d.%d (%s); there is %s. Build the library with this Python." % (
-        _os.path.dirname(__file__), _sys.version_info[0], _sys.version_info[1], _error, ", ".join(
-            name for name in sorted(_os.listdir(_os.path.dirname(__file__))) if name.startswith("_frame.")) or "none")) from _error
+    _there = sorted(name for name in _os.listdir(_os.path.dirname(__file__)) if name.startswith("_frame.") and name != "_frame.pyi")
+    if any("_frame" + suffix in _there for suffix in _imp.extension_suffixes()):
+        raise
+    raise ImportError("frame: this is Python %d.%d, and %s has %s; build the library with this Python" % (
+        _sys.version_info[0], _sys.version_info[1], _os.path.dirname(__file__),
+        "only " + ", ".join(_there) if _there else "no extension")) from None
 from ._frame import Handle, Result, _live_blocks
 from ._more import (Batch, Error, ImpossibleError, InputError, InternalError, LimitError, RefusedError, batch)
 

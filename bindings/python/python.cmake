@@ -45,6 +45,8 @@ add_custom_target(frame_python_package ALL DEPENDS ${python_package}/__init__.py
 add_dependencies(frame_python_package frame_made_facts)
 
 frame_swig(python ${bound_made_dir}/frame_python.c -noproxy -threads -module _frame)
+# SWIG 4.1 knows nothing of the fields that Python 3.12 added to its types.
+set_source_files_properties(${bound_made_dir}/frame_python.c PROPERTIES COMPILE_OPTIONS -Wno-missing-field-initializers)
 file(GLOB python_sources CONFIGURE_DEPENDS ${here}/python/*.c)
 set(FRAME_PYTHON_DIR lib/python3/dist-packages CACHE STRING "Where the Python package is installed")
 foreach(suffix include IN ZIP_LISTS python_suffixes python_includes)

@@ -57,7 +57,10 @@ static bound_value other_value(PyObject *object, bound_value value) {
     }
     if (Py_TYPE(object)->tp_as_number && Py_TYPE(object)->tp_as_number->nb_float) {
         value.number = PyFloat_AsDouble(object);
-        if (!PyErr_Occurred()) value.kind = BOUND_NUMBER;
+        if (!PyErr_Occurred())
+            value.kind = BOUND_NUMBER;
+        else if (PyErr_ExceptionMatches(PyExc_TypeError))
+            PyErr_Clear(); /* a complex number: it is no number here */
     }
     return value;
 }
