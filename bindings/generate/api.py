@@ -30,6 +30,8 @@ class Api:
         self.functions, self.answer_methods, self.not_bound = [], [], []
         for raw in self.raw:
             self.sort(raw, names)
+        for function in self.all_functions():
+            function["writes"] = self.writes(function)
 
     # -- one function ---------------------------------------------------------------------------------------------
     def sort(self, raw, names):
@@ -148,6 +150,13 @@ class Api:
             return {"form": "word", "words": c_type[6:]}
         return None
 
+    def writes(self, function):
+        """The method that writes the text of another to a file: svg -> write_svg, render -> write; none where the header has it."""
+        if not function["owner"] or not any(a["type"] == "frame_text *" for a in function["arguments"]):
+            return ""
+        name = "write" if method_name(function) == "render" else "write_" + method_name(function)
+        return "" if "%s_%s" % (function["owner"], name) in [raw["name"] for raw in self.raw] else name
+
     # -- facts ----------------------------------------------------------------------------------------------------
     def inputs(self, struct):
         """The fields of a struct that are given, in order."""
@@ -185,13 +194,6 @@ def method_name(function):
     """Without its handle's name; a word that Python or Lua keep for themselves gets a line after it."""
     name = function["name"][len(function["owner"]) + 1:]
     return name + "_" if keyword.iskeyword(name) or name in LUA_WORDS else name
-
-
-def writes(function):
-    """The method that writes the text of another to a file: svg -> write_svg, render -> write."""
-    if function["result"]["form"] != "text" or not any(a["type"] == "frame_text *" for a in function["arguments"]):
-        return ""
-    return "write" if method_name(function) == "render" else "write_" + method_name(function)
 
 
 def may_be_left_out(function, argument):

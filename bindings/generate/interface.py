@@ -8,7 +8,7 @@ bound_made.h  which method of which handle a wrapped function is
 import os
 import sys
 
-from api import Api, leaves_out, may_be_left_out, method_name, plural, writes
+from api import Api, leaves_out, may_be_left_out, method_name, plural
 
 NOTE = "/* Made from api.json by bindings/generate/interface.py. Edit the headers. */\n"
 
@@ -168,7 +168,7 @@ def header(api):
 
 
 def method(function):
-    return '    {"%s", "%s", "%s", "%s"},' % (function["owner"], method_name(function), function["name"], writes(function))
+    return '    {"%s", "%s", "%s", "%s"},' % (function["owner"], method_name(function), function["name"], function["writes"])
 
 
 def main(path, output):

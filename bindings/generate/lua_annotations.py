@@ -2,7 +2,7 @@
 """Writes the Lua module's annotations (LuaCATS) from api.json, for editors: lua_annotations.py API.json OUTPUT.lua"""
 import sys
 
-from api import Api, leaves_out, may_be_left_out, method_name, plain, plural, writes
+from api import Api, leaves_out, may_be_left_out, method_name, plain, plural
 from interface import save
 
 HEAD = '''---@meta
@@ -156,9 +156,9 @@ def handle_lines(api, handle):
     lines.append("local %s = {}" % name)
     for function in handle["methods"]:
         lines += function_lines(api, function, "%s:%s" % (name, method_name(function)))
-        if writes(function):
+        if function["writes"]:
             lines += ["", "---Writes what %s gives to a file, whole or not at all." % method_name(function), "---@param path string",
-                      "function %s:%s(path, ...) end" % (name, writes(function))]
+                      "function %s:%s(path, ...) end" % (name, function["writes"])]
     for function in handle["makers"]:
         lines += function_lines(api, function, "frame." + name)
     return lines

@@ -8,7 +8,7 @@ import os
 import sys
 import textwrap
 
-from api import Api, all_line, leaves_out, may_be_left_out, method_name, plain, plural, writes
+from api import Api, all_line, leaves_out, may_be_left_out, method_name, plain, plural
 from interface import save
 
 HEAD = '''"""libframe: wood framing. Does it fit, does it hold, what do I buy and cut.
@@ -184,9 +184,9 @@ def calculation_lines(api, calculation, defaults):
     for function in [f for f in api.answer_methods if f["owner"] == name]:
         lines += function_lines(api, function, defaults, "_" + function["name"], True)
         methods.append((method_name(function), "_" + function["name"]))
-        if writes(function):
-            lines += writer_lines(function, "_%s_%s" % (name, writes(function)), "_" + function["name"] + "(self%s)", "")
-            methods.append((writes(function), "_%s_%s" % (name, writes(function))))
+        if function["writes"]:
+            lines += writer_lines(function, "_%s_%s" % (name, function["writes"]), "_" + function["name"] + "(self%s)", "")
+            methods.append((function["writes"], "_%s_%s" % (name, function["writes"])))
     if methods:
         lines += ["", ""] + ["%s.__name__ = \"%s\"" % (function, method) for method, function in methods]
         lines += ['_register("methods", {%s}, "%s")' % (", ".join('"%s": %s' % m for m in methods), name)]
@@ -243,8 +243,8 @@ def handle_lines(api, handle, defaults):
     for function in handle["methods"]:
         name = method_name(function)
         lines += function_lines(api, function, defaults, name, True, "    ")
-        if writes(function):
-            lines += writer_lines(function, writes(function), "self.%s(%%s)" % name if not function["given"] else
+        if function["writes"]:
+            lines += writer_lines(function, function["writes"], "self.%s(%%s)" % name if not function["given"] else
                                   "self.%s(%s)" % (name, ", ".join(a["name"] for a in function["given"])), "    ")
     for item in handle["lists"]:
         lines += ["", "    @property", "    def %s(self):" % item["plural"], quoted(plain(item["doc"]), "        "),

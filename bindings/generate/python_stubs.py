@@ -1,5 +1,5 @@
 """The stubs of the Python package, from api.json: every field with its type, every result with its figures."""
-from api import all_line, leaves_out, may_be_left_out, method_name, plural, writes
+from api import all_line, leaves_out, may_be_left_out, method_name, plural
 
 HEAD = '''# Made from api.json by bindings/generate/python_stubs.py. Edit the headers.
 from os import PathLike
@@ -112,8 +112,8 @@ def field_parameters(api, struct):
 def method_lines(api, function):
     name = method_name(function)
     lines = ["    def %s(%s) -> %s: ..." % (name, ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))]
-    if writes(function):
-        lines.append("    def %s(%s) -> None: ..." % (writes(function), ", ".join(["self", "path: _Path"] + parameters(api, function))))
+    if function["writes"]:
+        lines.append("    def %s(%s) -> None: ..." % (function["writes"], ", ".join(["self", "path: _Path"] + parameters(api, function))))
     return lines
 
 

@@ -2,7 +2,7 @@
 """Writes the reference of every calculation and function, C, Python and Lua together: reference.py API.json OUTPUT.md"""
 import sys
 
-from api import Api, method_name, plain, plural, writes
+from api import Api, method_name, plain, plural
 from interface import save
 
 HEAD = """# Reference
@@ -101,8 +101,8 @@ def handle_lines(api, handle):
     for function in handle["methods"]:
         method = "%s(%s)" % (method_name(function), signature(function))
         lines += function_lines(function, method, "%s.%s" % (name, method), "%s:%s" % (name, method))
-        if writes(function):
-            lines.append("`%s(path)` writes it to a file, whole or not at all." % writes(function))
+        if function["writes"]:
+            lines.append("`%s(path)` writes it to a file, whole or not at all." % function["writes"])
         if function["result"]["form"] == "struct":
             lines += [""] + outputs(api, function["result"]["struct"])
     for item in handle["lists"]:

@@ -184,6 +184,17 @@ class Signatures(unittest.TestCase):
         self.assertEqual(set(loaded) - {"swig_runtime_data4"}, {"frame", "frame._frame", "frame._more"})
 
 
+class Coverage(unittest.TestCase):
+    def test_everything_is_bound(self):
+        with open(os.path.join(os.environ.get("FRAME_BUILD", "build"), "made", "bindings", "not_bound.txt"), encoding="utf-8") as file:
+            self.assertEqual(file.read(), "", "these functions do not keep to the shapes of docs/bindings.md")
+
+    def test_names(self):
+        self.assertEqual(sorted(n for n in dir(frame) if not n.startswith("_")), sorted(frame.__all__))
+        for name in frame.__all__:
+            self.assertTrue(getattr(frame, name).__doc__, name)
+
+
 class Columns(unittest.TestCase):
     def test_lists(self):
         spans = frame.batch(frame.section, size=["2x4", "2x6"], plies=[1, 2, 9], outer=True)
@@ -245,6 +256,28 @@ class Threads(unittest.TestCase):
             except BaseException as error:
                 failures.append(error)
         threads = [threading.Thread(target=work, args=(length,)) for length in (30, 40)]
+        for thread in threads:
+            thread.start()
+        for thread in threads:
+            thread.join()
+        self.assertEqual(failures, [])
+
+    def test_one_working_for_two(self):
+        """A working belongs to one call at a time: another thread's is refused, and nothing is spoiled."""
+        working, failures, refusals = frame.working(), [], []
+
+        def work():
+            try:
+                for _ in range(300):
+                    try:
+                        frame.stock_plan(pieces=[(30, 200), (17, 300)], stock=[("8'", 7.1), ("12'", 10.9)], working=working)
+                        working.clear()
+                    except frame.InputError as error:
+                        assert error.status == "conflict" and error.field in ("working", "self"), error
+                        refusals.append(error)
+            except BaseException as error:
+                failures.append(error)
+        threads = [threading.Thread(target=work) for _ in range(2)]
         for thread in threads:
             thread.start()
         for thread in threads:
