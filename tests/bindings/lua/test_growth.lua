@@ -4,7 +4,7 @@ package.path = here .. "/lua/?.lua;" .. package.path
 local frame = require "frame"
 local good = require("json").read(here .. "/good_inputs.json")
 local calls = tonumber(os.getenv "FRAME_CALLS" or 10000)
-local seconds = tonumber(os.getenv "FRAME_SECONDS" or 0.6)
+local seconds = tonumber(os.getenv "FRAME_SECONDS" or 0.1)
 
 local function resident()
   local file = assert(io.open "/proc/self/statm")
@@ -64,7 +64,7 @@ add("tape", function() frame.tape_format(frame.tape_parse "7' 6\"") end)
 add("bad tape", function() frame.tape_parse "7 x" end)
 add("help", function() frame.help "section" end)
 
-for _, each in ipairs(every) do repeat_call(each.call, 100, 0.15) end
+for _, each in ipairs(every) do repeat_call(each.call, 100, 0.02) end
 settle()
 local blocks, size = frame._live_blocks(), resident()
 for _, each in ipairs(every) do

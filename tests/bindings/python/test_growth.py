@@ -19,7 +19,7 @@ sys.dont_write_bytecode = True
 from api import Api, method_name  # noqa: E402
 
 CALLS = int(os.environ.get("FRAME_CALLS", "10000"))
-SECONDS = float(os.environ.get("FRAME_SECONDS", "0.6"))  # what draws or renders shows growth in fewer; tests/run all gives it longer
+SECONDS = float(os.environ.get("FRAME_SECONDS", "0.1"))  # what draws or renders shows growth in fewer; tests/run all gives it longer
 MOST_GROWTH = 2 << 20
 TEXTS = ("8 in 12", "7' 6\"", "2x10", "SPF", "No.2", "30 deg", "no such thing")
 
@@ -141,7 +141,7 @@ class Growth(unittest.TestCase):
     def balanced(self, calls):
         self.assertTrue(calls)
         for name, call in calls:
-            repeat(call, 100, 0.15)  # what is remembered once (words, names) is remembered now
+            repeat(call, 100, 0.02)  # what is remembered once (words, names) is remembered now
         gc.collect()
         blocks, size = frame._live_blocks(), resident()
         for name, call in calls:
