@@ -1,5 +1,5 @@
 /** @file roof.h
- * Roofs: the common rafter from its run and slope.
+ * Roofs: the common rafter, the hip, the valley and their jacks from run and slope.
  */
 #ifndef FRAME_ROOF_H
 #define FRAME_ROOF_H
@@ -101,6 +101,236 @@ FRAME_CALCULATION(rafter);
 FRAME_VIEW(rafter, stick);
 /** Draws the rafter with its cuts and marks. Free the drawing with frame_drawing_free. */
 FRAME_VIEW(rafter, drawing);
+
+/** How roofs of unequal slopes share a level fascia. */
+typedef int32_t frame_unequal_eaves;
+enum frame_unequal_eaves_values {
+    FRAME_EAVES_PLATES_LEVEL = 1,   /**< "plates level". Plates level; the overhangs are in inverse ratio of the slopes. */
+    FRAME_EAVES_OVERHANGS_EQUAL = 2 /**< "overhangs equal". Overhangs equal; the plates differ in height by the overhang times the difference of slopes. */
+};
+
+/** How the head of a hip is cut. */
+typedef int32_t frame_hip_head;
+enum frame_hip_head_values {
+    FRAME_HIP_HEAD_COMMONS = 1, /**< "commons" | "double cheek". Double cheek, between the end common rafters of both sides. */
+    FRAME_HIP_HEAD_RIDGE = 2,   /**< "ridge" | "single cheek". Single cheek, against a ridge parallel to the eave of side a. */
+    FRAME_HIP_HEAD_PLUMB = 3    /**< "plumb". Plumb and square to its run. */
+};
+/** How the square top of a hip is kept under the roof planes. */
+typedef int32_t frame_hip_top;
+enum frame_hip_top_values {
+    FRAME_HIP_TOP_DROPPED = 1, /**< "dropped". Set lower by the larger of the two drops. */
+    FRAME_HIP_TOP_BACKED = 2   /**< "backed". Bevelled along both top edges. */
+};
+/** How the tail of a hip or valley is cut. */
+typedef int32_t frame_hip_tail;
+enum frame_hip_tail_values {
+    FRAME_HIP_TAIL_FASCIA = 1, /**< "fascia" | "double cheek". To meet the fascias of both sides: a point on a hip, a hollow in a valley. */
+    FRAME_HIP_TAIL_PLUMB = 2   /**< "plumb". Plumb and square to its run. */
+};
+/** Cautions that go with a hip. */
+typedef int32_t frame_hip_caution;
+enum frame_hip_caution_values {
+    FRAME_HIP_CAUTION_BEAM = 0, /**< "beam". A hip carries its jacks: it is a beam with a load that grows towards the ridge, and its ridge end needs support. */
+    FRAME_HIP_CAUTION_COMPOUND = 1, /**< "compound". Cheeks are compound cuts: guard, support the piece, make a test cut. */
+    FRAME_HIP_CAUTION_PAST_TILT = 2, /**< "past_tilt". A cheek is past the 45 degrees most saws tilt to: cut it another way. */
+    FRAME_HIP_CAUTION_NOTCH = 3, /**< "notch". The birdsmouth is deeper than a quarter of the depth (NDS 4.4.3, IRC R802.7.1.1). */
+    FRAME_HIP_CAUTION_SLOPE = 4, /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+    FRAME_HIP_CAUTION_MEASURE = 5 /**< "measure". Measure the building again before cutting: the plan is not the plate. */
+};
+/** What a hip leaves unchecked. */
+typedef int32_t frame_hip_not_checked;
+enum frame_hip_not_checked_values {
+    FRAME_HIP_UNCHECKED_STRENGTH = 0, /**< "strength". Whether the hip holds its loads, and what carries its ridge end. */
+    FRAME_HIP_UNCHECKED_THRUST = 1 /**< "thrust". Whether the thrust of hip and jacks is tied. */
+};
+
+/** A hip: the two roofs that meet in it, and how it is cut. Seen from the eave, side a is on the right. */
+typedef struct frame_hip_in {
+    uint32_t struct_size, struct_id;
+    double slope_a;              /**< required : >0..2. Slope of the roof on side a, rise over run. */
+    double slope_b;              /**< required : >0..2. Slope of the roof on side b. */
+    double corner_deg;           /**< 90 : >0..<180. Angle of the corner of the walls, inside the building. */
+    double run_in;               /**< required : >0..1200. The common rafter's run on side a, level, from the building line to the centre of the ridge. */
+    double thickness_in;         /**< "1-1/2 in, or the size's" : >0..24. True thickness; of doubled pieces that of both. */
+    double depth_in;             /**< optional : >0..24. True depth; needed for its birdsmouth, stick and drawing. */
+    double overhang_in;          /**< 0 : 0..120. Overhang on side a, level, square to the building line. */
+    double height_above_plate_in; /**< optional : >0..48. Height above plate of the common rafters, plumb at the building line; without it there is no birdsmouth. */
+    double against_thickness_in; /**< 0 : 0..24. Thickness of what the head is cut against; half of it is taken off, level and square to it. */
+    double plate_width_in;       /**< 3.5 : >0..24. Width of the plates, for the birdsmouth over plates of different heights. */
+    frame_size size;             /**< optional. Nominal size, instead of depth and thickness. */
+    frame_hip_head head;         /**< commons. How the head is cut. */
+    frame_hip_top top;           /**< dropped. How its square top is kept under the roof planes. */
+    frame_hip_tail tail;         /**< fascia. How the tail is cut. */
+    frame_unequal_eaves eaves;   /**< plates level. How unequal slopes share a level fascia. */
+    int32_t spare;
+    const char *name;            /**< optional. Name of the piece, for its drawing. */
+} frame_hip_in;
+
+/** A hip: lengths by name, cuts, backing, drop, birdsmouth, and the steps of a square. */
+typedef struct frame_hip_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : hip_caution. Cautions. */
+    uint64_t not_checked; /**< bits : hip_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    int32_t spare2;
+    double length_in;            /**< Along the slope on the centre line, tail to head: tail and shortened length. */
+    double line_length_in;       /**< Line length: from the building line of side a to the point where the centre lines meet, unshortened. */
+    double shortened_length_in;  /**< The same to the head's cut on the centre line. */
+    double tail_length_in;       /**< Along the slope from the building line of side a to the tail's cut on the centre line. */
+    double per_foot_in;          /**< Length for each foot of the common rafter's run on side a. */
+    double run_per_foot_in;      /**< Its own run for each foot of that run; 16.97 in, called 17, of a regular one. */
+    double plan_run_in;          /**< Its run, level. */
+    double rise_in;              /**< Its rise over the run. */
+    double slope;                /**< Its slope, rise over run. */
+    double plumb_cut_deg;        /**< Plumb cuts: the saw's mitre, 0 being square. */
+    double level_cut_deg;        /**< Level cuts: their angle from square. */
+    double cheek_a_deg;          /**< Cheek on side a: the saw's bevel with the line plumb. It is the angle in plan to the eave of side a, so that the cut lies against a common rafter of side a; side a's jacks have the same bevel. */
+    double cheek_b_deg;          /**< Cheek on side b, in the same way. */
+    double top_edge_a_deg;       /**< That cheek on side a across the top edge, counted from the edge: the handbooks' side cut. */
+    double top_edge_b_deg;       /**< The side cut of side b across the top edge, from the edge. */
+    double side_cut_a_in;        /**< The side cut of side a on a square: this on one arm and 12 in on the other; the mark is along the 12. */
+    double side_cut_b_in;        /**< The side cut of side b on a square, against 12 in. */
+    double ridge_cheek_a_deg;    /**< Bevel of a cheek that lies against a ridge or fascia parallel to the eave of side a. */
+    double ridge_cheek_b_deg;    /**< Bevel of a cheek that lies against a ridge or fascia parallel to the eave of side b. */
+    double backing_a_deg;        /**< Angle on side a between its square top and the roof plane, in the section square to it: the backing of a hip. */
+    double backing_b_deg;        /**< The same on side b. */
+    double drop_a_in;            /**< Half the thickness times the roof plane's fall across it on side a, plumb: what a hip is dropped by, what the jacks of a valley stand proud by. */
+    double drop_b_in;            /**< The same on side b. */
+    double deduction_in;         /**< Level deduction at the head, along its run on the centre line. */
+    double deduction_along_in;   /**< The same along the slope. */
+    double run_b_in;             /**< The common rafter's run on side b that reaches the same height. */
+    double overhang_b_in;        /**< Overhang on side b, level and square to its building line. */
+    double plate_b_in;           /**< How much higher than side a's the plate of side b lies; negative when lower. */
+    double planes_deg;           /**< Angle between the two roof planes, 180 being flat. */
+    double sheathing_a_deg;      /**< Angle between it and the eave in the roof plane of side a: for cutting sheathing boards and courses. */
+    double sheathing_b_deg;      /**< The same in the roof plane of side b. */
+    double height_in;            /**< Height of its top centre line above the plate at the building line of side a; not given without a height above plate. */
+    double seat_in;              /**< Length of its level seat, along its run; not given without a birdsmouth. */
+    double heel_in;              /**< Height of its heel cuts on the centre line, plumb; not given without a birdsmouth. */
+    double notch_depth_in;       /**< Depth of the birdsmouth, square to the edge; not given without a birdsmouth. */
+    double notch_limit_in;       /**< Depth allowed: a quarter of the depth; not given without a birdsmouth. */
+    double square_blade_in;      /**< To be held on the square's blade for each step. */
+    double square_tongue_in;     /**< To be held on its tongue. */
+    double odd_step_in;          /**< The odd step, held on the blade after the whole steps. */
+    int32_t full_steps;          /**< Whole steps of a square from the building line to the head: one for each foot of the common run. */
+    int32_t spare;
+} frame_hip_out;
+
+/** Finds every length, cut and mark of a hip between two roofs of any slopes over a corner of any angle. FRAME_CONFLICT when
+ * depth or thickness and size differ; FRAME_IMPOSSIBLE when the head's deduction takes the whole run, or the birdsmouth would
+ * cut the hip through or miss it. */
+FRAME_CALCULATION(hip);
+/** The hip as a stick of the timber room: it runs along x in plan, side a to the right (-y), with the building line of side a
+ * at x = 0 and the top of side a's plate at z = 0. Needs depth_in or size. Free it with frame_stick_free. */
+FRAME_VIEW(hip, stick);
+/** Draws the hip with its cuts and marks. Free the drawing with frame_drawing_free. */
+FRAME_VIEW(hip, drawing);
+
+/** How the head of a valley is cut. */
+typedef int32_t frame_valley_head;
+enum frame_valley_head_values {
+    FRAME_VALLEY_HEAD_RIDGES = 1, /**< "ridges" | "double cheek". Double cheek, into the corner between the ridges of both sides. */
+    FRAME_VALLEY_HEAD_RIDGE = 2,  /**< "ridge" | "single cheek". Single cheek, against a ridge parallel to the eave of side a. */
+    FRAME_VALLEY_HEAD_PLUMB = 3   /**< "plumb" | "supporting valley". Plumb and square to its run, as against a supporting valley. */
+};
+/** Cautions that go with a valley. */
+typedef int32_t frame_valley_caution;
+enum frame_valley_caution_values {
+    FRAME_VALLEY_CAUTION_BEAM = 0, /**< "beam". A valley carries its jacks: it is a beam with a load that grows towards the ridge, and its ridge end needs support. */
+    FRAME_VALLEY_CAUTION_COMPOUND = 1, /**< "compound". Cheeks are compound cuts: guard, support the piece, make a test cut. */
+    FRAME_VALLEY_CAUTION_PAST_TILT = 2, /**< "past_tilt". A cheek is past the 45 degrees most saws tilt to: cut it another way. */
+    FRAME_VALLEY_CAUTION_NOTCH = 3, /**< "notch". The birdsmouth is deeper than a quarter of the depth (NDS 4.4.3, IRC R802.7.1.1). */
+    FRAME_VALLEY_CAUTION_SLOPE = 4, /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+    FRAME_VALLEY_CAUTION_MEASURE = 5, /**< "measure". Measure the building again before cutting: the plan is not the plate. */
+    FRAME_VALLEY_CAUTION_PROUD = 6 /**< "proud". Jacks stand proud of the valley's edges by the drop of their side, so that sheathing meets over its centre line. */
+};
+/** What a valley leaves unchecked. */
+typedef int32_t frame_valley_not_checked;
+enum frame_valley_not_checked_values {
+    FRAME_VALLEY_UNCHECKED_STRENGTH = 0, /**< "strength". Whether the valley holds its loads, and what carries its ridge end. */
+    FRAME_VALLEY_UNCHECKED_SNOW = 1 /**< "snow". Snow that slides and drifts into the valley. */
+};
+
+/** A valley: the two roofs that meet in it, and how it is cut. Seen from the eave, the roof of side a is on the right. */
+typedef struct frame_valley_in {
+    uint32_t struct_size, struct_id;
+    double slope_a;              /**< required : >0..2. Slope of the roof on side a, rise over run. */
+    double slope_b;              /**< required : >0..2. Slope of the roof on side b. */
+    double corner_deg;           /**< 90 : >0..<180. Angle of the corner of the walls, outside the building. */
+    double run_in;               /**< required : >0..1200. The common rafter's run on side a, level, from the building line to the centre of the ridge. */
+    double thickness_in;         /**< "1-1/2 in, or the size's" : >0..24. True thickness; of doubled pieces that of both. */
+    double depth_in;             /**< optional : >0..24. True depth; needed for its birdsmouth, stick and drawing. */
+    double overhang_in;          /**< 0 : 0..120. Overhang on side a, level, square to the building line. */
+    double height_above_plate_in; /**< optional : >0..48. Height above plate of the common rafters, plumb at the building line; without it there is no birdsmouth. */
+    double against_thickness_in; /**< 0 : 0..24. Thickness of what the head is cut against; half of it is taken off, level and square to it. */
+    double plate_width_in;       /**< 3.5 : >0..24. Width of the plates, for the birdsmouth over plates of different heights. */
+    frame_size size;             /**< optional. Nominal size, instead of depth and thickness. */
+    frame_valley_head head;      /**< ridges. How the head is cut. */
+    frame_hip_tail tail;         /**< fascia. How the tail is cut. */
+    frame_unequal_eaves eaves;   /**< plates level. How unequal slopes share a level fascia. */
+    const char *name;            /**< optional. Name of the piece, for its drawing. */
+} frame_valley_in;
+
+/** A valley: lengths by name, cuts, birdsmouth, and the steps of a square. */
+typedef struct frame_valley_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : valley_caution. Cautions. */
+    uint64_t not_checked; /**< bits : valley_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    int32_t spare2;
+    double length_in;            /**< Along the slope on the centre line, tail to head: tail and shortened length. */
+    double line_length_in;       /**< Line length: from the building line of side a to the point where the centre lines meet, unshortened. */
+    double shortened_length_in;  /**< The same to the head's cut on the centre line. */
+    double tail_length_in;       /**< Along the slope from the building line of side a to the tail's cut on the centre line. */
+    double per_foot_in;          /**< Length for each foot of the common rafter's run on side a. */
+    double run_per_foot_in;      /**< Its own run for each foot of that run; 16.97 in, called 17, of a regular one. */
+    double plan_run_in;          /**< Its run, level. */
+    double rise_in;              /**< Its rise over the run. */
+    double slope;                /**< Its slope, rise over run. */
+    double plumb_cut_deg;        /**< Plumb cuts: the saw's mitre, 0 being square. */
+    double level_cut_deg;        /**< Level cuts: their angle from square. */
+    double cheek_a_deg;          /**< Cheek on side a: the saw's bevel with the line plumb. It is the angle in plan to the eave of side a, so that the cut lies against a common rafter of side a; side a's jacks have the same bevel. */
+    double cheek_b_deg;          /**< Cheek on side b, in the same way. */
+    double top_edge_a_deg;       /**< That cheek on side a across the top edge, counted from the edge: the handbooks' side cut. */
+    double top_edge_b_deg;       /**< The side cut of side b across the top edge, from the edge. */
+    double side_cut_a_in;        /**< The side cut of side a on a square: this on one arm and 12 in on the other; the mark is along the 12. */
+    double side_cut_b_in;        /**< The side cut of side b on a square, against 12 in. */
+    double ridge_cheek_a_deg;    /**< Bevel of a cheek that lies against a ridge or fascia parallel to the eave of side a. */
+    double ridge_cheek_b_deg;    /**< Bevel of a cheek that lies against a ridge or fascia parallel to the eave of side b. */
+    double backing_a_deg;        /**< Angle on side a between its square top and the roof plane, in the section square to it: the backing of a hip. */
+    double backing_b_deg;        /**< The same on side b. */
+    double drop_a_in;            /**< Half the thickness times the roof plane's fall across it on side a, plumb: what a hip is dropped by, what the jacks of a valley stand proud by. */
+    double drop_b_in;            /**< The same on side b. */
+    double deduction_in;         /**< Level deduction at the head, along its run on the centre line. */
+    double deduction_along_in;   /**< The same along the slope. */
+    double run_b_in;             /**< The common rafter's run on side b that reaches the same height. */
+    double overhang_b_in;        /**< Overhang on side b, level and square to its building line. */
+    double plate_b_in;           /**< How much higher than side a's the plate of side b lies; negative when lower. */
+    double planes_deg;           /**< Angle between the two roof planes, 180 being flat. */
+    double sheathing_a_deg;      /**< Angle between it and the eave in the roof plane of side a: for cutting sheathing boards and courses. */
+    double sheathing_b_deg;      /**< The same in the roof plane of side b. */
+    double height_in;            /**< Height of its top centre line above the plate at the building line of side a; not given without a height above plate. */
+    double seat_in;              /**< Length of its level seat, along its run; not given without a birdsmouth. */
+    double heel_in;              /**< Height of its heel cuts on the centre line, plumb; not given without a birdsmouth. */
+    double notch_depth_in;       /**< Depth of the birdsmouth, square to the edge; not given without a birdsmouth. */
+    double notch_limit_in;       /**< Depth allowed: a quarter of the depth; not given without a birdsmouth. */
+    double square_blade_in;      /**< To be held on the square's blade for each step. */
+    double square_tongue_in;     /**< To be held on its tongue. */
+    double odd_step_in;          /**< The odd step, held on the blade after the whole steps. */
+    int32_t full_steps;          /**< Whole steps of a square from the building line to the head: one for each foot of the common run. */
+    int32_t spare;
+} frame_valley_out;
+
+/** Finds every length, cut and mark of a valley between two roofs of any slopes over a corner of any angle. Its top centre line
+ * lies on the line in which the roof planes meet. Refuses what hip refuses. */
+FRAME_CALCULATION(valley);
+/** The valley as a stick of the timber room, placed as a hip is. Needs depth_in or size. Free it with frame_stick_free. */
+FRAME_VIEW(valley, stick);
+/** Draws the valley with its cuts and marks. Free the drawing with frame_drawing_free. */
+FRAME_VIEW(valley, drawing);
 
 FRAME_END
 

@@ -1,0 +1,73 @@
+/* The hip by the handbook's formulas, and as a stick. What it shares with the valley is in hip_shape.c and hip_stick.c.
+ */
+#include "roof/hip.h"
+#include "roof_facts.h"
+#include "working/calculation.h"
+
+static frame_hip_facts read_facts(const frame_hip_in *in) {
+    return (frame_hip_facts){
+        .valley = 0,
+        .slope_a = in->slope_a,
+        .slope_b = in->slope_b,
+        .corner_deg = in->corner_deg,
+        .run_in = in->run_in,
+        .thickness_in = in->thickness_in,
+        .depth_in = in->depth_in,
+        .overhang_in = in->overhang_in,
+        .height_above_plate_in = in->height_above_plate_in,
+        .against_thickness_in = in->against_thickness_in,
+        .plate_width_in = in->plate_width_in,
+        .size = in->size,
+        .head = in->head,
+        .lowered = in->top == FRAME_HIP_TOP_DROPPED,
+        .backed = in->top == FRAME_HIP_TOP_BACKED,
+        .tail = in->tail,
+        .eaves = in->eaves,
+        .name = in->name,
+    };
+}
+
+static void note(const frame_hip_facts *in, const frame_hip_figures *figures, frame_hip_out *out) {
+    out->cautions = FRAME_BIT(FRAME_HIP_CAUTION_BEAM) | FRAME_BIT(FRAME_HIP_CAUTION_COMPOUND) |
+                    FRAME_BIT(FRAME_HIP_CAUTION_MEASURE);
+    if (frame_hip_past_tilt(in, figures)) out->cautions |= FRAME_BIT(FRAME_HIP_CAUTION_PAST_TILT);
+    if (in->slope_a > 1.5 || in->slope_b > 1.5) out->cautions |= FRAME_BIT(FRAME_HIP_CAUTION_SLOPE);
+    if (figures->notch_depth_in > figures->notch_limit_in) out->cautions |= FRAME_BIT(FRAME_HIP_CAUTION_NOTCH);
+    out->not_checked = FRAME_BIT(FRAME_HIP_UNCHECKED_STRENGTH) | FRAME_BIT(FRAME_HIP_UNCHECKED_THRUST);
+}
+
+static frame_status compute(const frame_hip_in *in, frame_hip_out *out, frame_working *w) {
+    frame_hip_facts facts = read_facts(in);
+    frame_hip_figures figures;
+    frame_status status = frame_hip_take_section(&facts);
+    if (!status) status = frame_hip_compute(&facts, &figures, w);
+    if (status) return status;
+    FRAME_HIP_GIVE(out, figures);
+    out->known = facts.known;
+    if (facts.size != FRAME_NOT_GIVEN_INT) out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_HIP_IN_THICKNESS_IN);
+    note(&facts, &figures, out);
+    return FRAME_OK;
+}
+
+FRAME_IMPLEMENT(hip, compute);
+
+frame_status frame_hip_stick(const frame_hip_in *given, frame_stick **stick) {
+    frame_hip_in in;
+    uint64_t assumed = 0;
+    frame_hip_figures figures;
+    frame_status status = frame_hip_in_read(given, &in, &assumed);
+    if (status) return status;
+    frame_hip_facts facts = read_facts(&in);
+    status = frame_hip_take_section(&facts);
+    if (!status) status = frame_hip_compute(&facts, &figures, NULL); /* refuses what cannot be */
+    return status ? status : frame_hip_make_stick(&facts, stick);
+}
+
+frame_status frame_hip_drawing(const frame_hip_in *in, frame_drawing **drawing) {
+    frame_stick *stick;
+    frame_status status = frame_hip_stick(in, &stick);
+    if (status) return status;
+    status = frame_stick_drawing(stick, drawing);
+    frame_stick_free(stick);
+    return status;
+}
