@@ -89,6 +89,7 @@ typedef struct frame_rafter_out {
     double tail_odd_step_in;      /**< The tail's odd step, after its whole steps. */
     int32_t tail_full_steps;      /**< Whole steps in the overhang. */
     int32_t spare;
+    double shortened_run_in;      /**< Run to the plumb cut, level. */
 } frame_rafter_out;
 
 /** Finds every length, cut and mark of a common rafter. Lengths along the slope are of its top edge, which lies in the roof
@@ -331,6 +332,225 @@ FRAME_CALCULATION(valley);
 FRAME_VIEW(valley, stick);
 /** Draws the valley with its cuts and marks. Free the drawing with frame_drawing_free. */
 FRAME_VIEW(valley, drawing);
+
+/** Which jacks. */
+typedef int32_t frame_jack_kind;
+enum frame_jack_kind_values {
+    FRAME_JACK_HIP = 1,    /**< "hip". From the plate up to a hip. */
+    FRAME_JACK_VALLEY = 2, /**< "valley". From a valley up to the ridge. */
+    FRAME_JACK_CRIPPLE = 3 /**< "cripple" | "hip-valley cripple". From a valley up to a hip that runs alongside: all are alike. */
+};
+/** The hand of a piece, seen from the eave with the crown up: the side its cheek's waste is on. */
+typedef int32_t frame_hand;
+enum frame_hand_values {
+    FRAME_HAND_LEFT = 1, /**< "left". The waste of its upper cheek, or of its only one, is on the left. */
+    FRAME_HAND_RIGHT = 2 /**< "right". On the right. */
+};
+/** Cautions that go with jacks. */
+typedef int32_t frame_jacks_caution;
+enum frame_jacks_caution_values {
+    FRAME_JACKS_CAUTION_COMPOUND = 0, /**< "compound". Cheeks are compound cuts: guard, support the piece, make a test cut. */
+    FRAME_JACKS_CAUTION_PAST_TILT = 1, /**< "past_tilt". The cheek is past the 45 degrees most saws tilt to: cut it another way. */
+    FRAME_JACKS_CAUTION_PAIRS = 2, /**< "pairs". Set jacks in opposite pairs, so that they do not push the hip or valley out of line. */
+    FRAME_JACKS_CAUTION_SLOPE = 3, /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+    FRAME_JACKS_CAUTION_NOTCH = 4 /**< "notch". The birdsmouth is deeper than a quarter of the depth (NDS 4.4.3, IRC R802.7.1.1). */
+};
+/** What jacks leave unchecked. */
+typedef int32_t frame_jacks_not_checked;
+enum frame_jacks_not_checked_values {
+    FRAME_JACKS_UNCHECKED_STRENGTH = 0, /**< "strength". Whether they hold their loads: the longest is loaded as a common rafter. */
+    FRAME_JACKS_UNCHECKED_THRUST = 1 /**< "thrust". Whether the thrust of hip-end jacks is tied. */
+};
+
+/** The jacks of one side of a hip or valley. Without run_in (of a cripple: between_in) only what they have in common is found. */
+typedef struct frame_jacks_in {
+    uint32_t struct_size, struct_id;
+    double slope;                /**< required : >0..2. Slope of the roof they lie in, rise over run. */
+    double spacing_in;           /**< required : >0..96. Spacing on centres along the eave. */
+    double other_slope;          /**< "the same slope" : >0..2. Slope of the roof on the other side of the hip or valley. */
+    double corner_deg;           /**< 90 : >0..<180. Angle of the corner: inside the building under a hip, outside of it at a valley. */
+    double run_in;               /**< optional : >0..1200. The common rafter's run: jacks are laid as long as theirs is shorter. */
+    double between_in;           /**< optional : >0..1200. Of a cripple: along the eave from the hip's corner to the valley's. */
+    double first_in;             /**< "the spacing" : >0..96. From the corner along the eave, or from the ridges' meeting along the ridge, to the centre of the first jack. */
+    double hip_thickness_in;     /**< 0 : 0..24. Thickness of the hip or valley; half of it is taken off, square to it. */
+    double valley_thickness_in;  /**< 0 : 0..24. Of a cripple: thickness of the valley. */
+    double ridge_thickness_in;   /**< 0 : 0..24. Of valley jacks: thickness of the ridge; half of it is taken off, level. */
+    double overhang_in;          /**< 0 : 0..120. Of hip jacks: overhang, level. */
+    double height_above_plate_in; /**< optional : >0..48. Of hip jacks: height above plate; without it there is no birdsmouth. */
+    double thickness_in;         /**< "1-1/2 in, or the size's" : >0..24. True thickness. */
+    double depth_in;             /**< optional : >0..24. True depth; needed for the stick and the drawing. */
+    frame_size size;             /**< optional. Nominal size, instead of depth and thickness. */
+    frame_jack_kind kind;        /**< hip. Which jacks. */
+    frame_hand hand;             /**< left. The hand that the stick and the drawing show. */
+    int32_t piece;               /**< 1 : 1..1000. Number of the jack that the stick and the drawing show. */
+} frame_jacks_in;
+
+/** What the jacks have in common. */
+typedef struct frame_jacks_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : jacks_caution. Cautions. */
+    uint64_t not_checked; /**< bits : jacks_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    int32_t count;               /**< Jacks on this side. */
+    double difference_in;        /**< Common difference: what each jack is longer than the one before. */
+    double run_difference_in;    /**< The same in run, level. */
+    double first_length_in;      /**< Line length of the first jack, to the centre line of the hip or valley. */
+    double plumb_cut_deg;        /**< Plumb cuts: the saw's mitre, 0 being square. */
+    double cheek_deg;            /**< Cheek: the saw's bevel with the line plumb. */
+    double top_edge_deg;         /**< The cheek across the top edge, counted from the edge: the handbooks' side cut. */
+    double side_cut_in;          /**< The side cut on a square: this on one arm and 12 in on the other; the mark is along the 12. */
+    double square_tongue_in;     /**< Another setting of the side cut: the tangent for 12 in of run on the tongue, the common rafter's length for 12 in of run on the blade; the mark is along the blade. */
+    double square_blade_in;      /**< The common rafter's length for 12 in of run, on the blade of that setting. */
+    double deduction_in;         /**< Level deduction at the hip (of valley jacks, at the valley). */
+    double deduction_along_in;   /**< The same along the slope. */
+    double long_point_more_in;   /**< What the long point of a cheek is beyond its centre line, along the slope. */
+} frame_jacks_out;
+
+/** A jack. Lengths are along the slope, on the centre line of its top edge. */
+typedef struct frame_jacks_piece {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< Name of the piece; add the hand. */
+    double distance_in;    /**< From the corner (or from the ridges' meeting) to its centre, level; of a cripple not given. */
+    double run_in;         /**< Run to the centre lines, unshortened. */
+    double line_length_in; /**< Line length, unshortened, without tail. */
+    double length_in;      /**< From cut to cut: shortened, with the tail. */
+    double long_point_in;  /**< From the long point of its end to that of the other, along the top edge. */
+} frame_jacks_piece;
+
+/** Finds the common difference of jacks, their cuts, and each one's length. FRAME_REQUIRED without between_in for a cripple's
+ * stick or run_in for any other's; FRAME_IMPOSSIBLE when deductions leave nothing of a jack or a birdsmouth would cut it
+ * through; FRAME_TOO_LARGE beyond 1000 jacks. A jack that would be shorter than nothing is left out. */
+FRAME_ANSWER(jacks);
+/** The jacks, shortest first; both hands have the same. */
+FRAME_ANSWER_LIST(jacks, piece, pieces);
+/** One jack as a stick of the timber room, running along x: of hip jacks the building line is at x = 0 and the plate's top at
+ * z = 0; of the others the valley's centre line is at x = 0 and the roof plane there at z = 0. Free it with frame_stick_free. */
+FRAME_VIEW(jacks, stick);
+/** Draws one jack with its cuts and marks. Free the drawing with frame_drawing_free. */
+FRAME_VIEW(jacks, drawing);
+
+/** What a brace leaves unchecked. */
+typedef int32_t frame_brace_not_checked;
+enum frame_brace_not_checked_values {
+    FRAME_BRACE_UNCHECKED_STRENGTH = 0 /**< "strength". Whether brace and joints hold their force. */
+};
+/** Cautions that go with a brace. */
+typedef int32_t frame_brace_caution;
+enum frame_brace_caution_values {
+    FRAME_BRACE_CAUTION_SQUARE = 0 /**< "square". Post and beam must stand square to each other before the brace is measured. */
+};
+
+/** A brace between a post and a beam that stand square to each other, or a purlin's. */
+typedef struct frame_brace_in {
+    uint32_t struct_size, struct_id;
+    double run_in;       /**< required : >0..1200. Along the beam, from the post's face to the outer toe of the brace. */
+    double rise_in;      /**< required : >0..1200. Along the post, from the beam's face to the outer toe of the brace. */
+    double depth_in;     /**< optional : >0..24. Depth of the brace, seen from the side; needed for its inner length, stick and drawing. */
+    double thickness_in; /**< 1.5 : >0..24. Thickness of the brace. */
+    const char *name;    /**< optional. Name of the piece, for its drawing. */
+} frame_brace_in;
+
+/** A brace: lengths and cuts. */
+typedef struct frame_brace_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : brace_caution. Cautions. */
+    uint64_t not_checked; /**< bits : brace_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double length_in;       /**< Brace measure: along its outer edge, toe to toe. */
+    double inner_length_in; /**< Along its inner edge; not given without a depth. */
+    double post_cut_deg;    /**< Cut at the post: the saw's mitre. */
+    double beam_cut_deg;    /**< Cut at the beam: the saw's mitre. */
+} frame_brace_out;
+
+/** Finds length and cuts of a brace. FRAME_IMPOSSIBLE when it is too short for its depth. */
+FRAME_CALCULATION(brace);
+/** The brace as a stick: the post's face is at x = 0, the beam's under face at z = rise_in. Free it with frame_stick_free. */
+FRAME_VIEW(brace, stick);
+/** Draws the brace. Free the drawing with frame_drawing_free. */
+FRAME_VIEW(brace, drawing);
+
+/** Cautions that go with a regular polygon. */
+typedef int32_t frame_polygon_plan_caution;
+enum frame_polygon_plan_caution_values {
+    FRAME_POLYGON_CAUTION_DIAGONALS = 0 /**< "diagonals". Check the layout by its diagonals before framing on it. */
+};
+/** What the plan of a regular polygon leaves unchecked. */
+typedef int32_t frame_polygon_plan_not_checked;
+enum frame_polygon_plan_not_checked_values {
+    FRAME_POLYGON_UNCHECKED_AS_BUILT = 0 /**< "as_built". Whether what stands is as regular as the plan. */
+};
+/** A regular polygon, as of a bay or a turret: give one of its four sizes. */
+typedef struct frame_polygon_plan_in {
+    uint32_t struct_size, struct_id;
+    int32_t sides;       /**< required : 3..100. Number of sides. */
+    int32_t spare;
+    double side_in;      /**< optional : >0..4800. Length of a side. */
+    double run_in;       /**< optional : >0..4800. From the centre square to a side: the run of its common rafters. */
+    double corner_run_in; /**< optional : >0..4800. From the centre to a corner: the run of its hips. */
+    double width_in;     /**< optional : >0..9600. Across the flats: twice the run. */
+} frame_polygon_plan_in;
+
+/** The measures of a regular polygon. */
+typedef struct frame_polygon_plan_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : polygon_plan_caution. Cautions. */
+    uint64_t not_checked; /**< bits : polygon_plan_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double side_in;        /**< Length of a side. */
+    double run_in;         /**< From the centre square to a side. */
+    double corner_run_in;  /**< From the centre to a corner. */
+    double width_in;       /**< Across the flats. */
+    double corner_width_in; /**< Across the corners: twice the way from the centre to a corner. */
+    double corner_deg;     /**< Angle of each corner. */
+    double mitre_deg;      /**< Mitre of plates and fascias that meet at a corner: the saw's, 0 being square. */
+    double mitre_on_12_in; /**< The mitre on a square: this against 12 in; also the tangent, half a side for 12 in of run. */
+    double corner_run_per_foot_in; /**< Run of the hip for each foot of the common run. */
+    double half_side_per_width; /**< Half a side, over the width across the flats. */
+    double area_in2;       /**< Area. */
+} frame_polygon_plan_out;
+/** Finds the measures of a regular polygon. FRAME_REQUIRED unless one size is given, FRAME_CONFLICT when more are. */
+FRAME_CALCULATION(polygon_plan);
+
+/** Cautions that go with the place of a ridge. */
+typedef int32_t frame_ridge_place_caution;
+enum frame_ridge_place_caution_values {
+    FRAME_RIDGE_PLACE_CAUTION_SLOPE = 0 /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+};
+/** What the place of a ridge leaves unchecked. */
+typedef int32_t frame_ridge_place_not_checked;
+enum frame_ridge_place_not_checked_values {
+    FRAME_RIDGE_PLACE_UNCHECKED_THRUST = 0 /**< "thrust". Whether unequal rafters push the ridge or the walls aside. */
+};
+/** Two roofs over one span that meet in a ridge: any slopes, plates of any height. */
+typedef struct frame_ridge_place_in {
+    uint32_t struct_size, struct_id;
+    double span_in;    /**< required : >0..2400. Span, level, between the outsides of the plates' framing. */
+    double slope_a;    /**< required : >0..2. Slope on side a, rise over run. */
+    double slope_b;    /**< "the slope of side a" : >0..2. Slope on side b. */
+    double plate_b_in; /**< 0 : -480..480. How much higher than side a's the plate of side b lies. */
+} frame_ridge_place_in;
+/** Where the ridge lies. */
+typedef struct frame_ridge_place_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : ridge_place_caution. Cautions. */
+    uint64_t not_checked; /**< bits : ridge_place_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double run_a_in;      /**< Run on side a. */
+    double run_b_in;      /**< Run on side b. */
+    double rise_a_in;     /**< Rise over side a's plate. */
+    double rise_b_in;     /**< Rise over side b's plate. */
+    double extra_run_in;  /**< What the run on side a is longer than that on side b. */
+    double equivalent_span_a_in; /**< Twice the run on side a: the span of a level gable with the same rafters. */
+} frame_ridge_place_out;
+/** Finds where the ridge lies. FRAME_IMPOSSIBLE when one roof passes over the other's plate before they meet. */
+FRAME_CALCULATION(ridge_place);
 
 FRAME_END
 

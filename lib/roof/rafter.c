@@ -99,6 +99,7 @@ static void find_lengths(const frame_rafter_in *in, const frame_rafter_shape *sh
     FRAME_STEP(w, rise, run * slope, "in", "rise of the roof plane over the run", trade);
     FRAME_STEP(w, line_length, sqrt(pow(run, 2) + pow(rise, 2)), "in", "line length, unshortened", "right triangle");
     FRAME_STEP(w, theta, atan(slope) / FRAME_DEG, "deg", "angle of the roof: the plumb cut's mitre", "right triangle");
+    FRAME_STEP(w, shortened_run, run - deduction, "in", "run to the plumb cut, level", trade);
     FRAME_STEP(w, deduction_along, deduction / cos(theta * FRAME_DEG), "in", "deduction along the slope", trade);
     FRAME_STEP(w, shortened, line_length - deduction_along, "in", "line length to the plumb cut", trade);
     FRAME_STEP(w, tail_length, overhang / cos(theta * FRAME_DEG), "in", "tail along the slope", "right triangle");
@@ -109,6 +110,7 @@ static void find_lengths(const frame_rafter_in *in, const frame_rafter_shape *sh
     out->rise_in = rise;
     out->line_length_in = line_length;
     out->deduction_in = deduction;
+    out->shortened_run_in = shortened_run;
     out->deduction_along_in = deduction_along;
     out->shortened_length_in = shortened;
     out->tail_length_in = tail_length;

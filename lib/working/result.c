@@ -32,7 +32,7 @@ static void write_number(const frame_field *field, double value, frame_text *int
         frame_text_add(into, "   ");
         frame_tape_add(into, value, 16);
     }
-    if (!strcmp(field->name, "slope")) write_slope(into, value);
+    if (!strcmp(field->name, "slope") || !strncmp(field->name, "slope_", 6)) write_slope(into, value);
 }
 
 /* Writes a field's value; 0 when there is nothing to say. */

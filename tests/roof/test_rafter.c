@@ -68,9 +68,11 @@ START_TEST(the_kernel_agrees) {
         ck_assert_int_eq(frame_stick_solid(stick, &solid), FRAME_OK);
         ck_assert_double_eq_tol(lengths.long_point_in, out.stock_length_in, 1e-7);
         ck_assert_double_eq_tol(lengths.top_edge_in, out.length_in, 1e-7);
-        /* The side's area: a parallelogram between plumb cuts, less the tail's corner, less the birdsmouth's triangle. */
+        /* The side's area: a parallelogram between plumb cuts, less the tail's corner, less the birdsmouth's triangle.
+         */
         if (in.tail == FRAME_RAFTER_TAIL_PLUMB) {
-            const double area = (in.run_in - out.deduction_in + in.overhang_in) * out.plumb_depth_in - out.seat_in * out.heel_in / 2;
+            const double area =
+                (in.run_in - out.deduction_in + in.overhang_in) * out.plumb_depth_in - out.seat_in * out.heel_in / 2;
             ck_assert_double_eq_tol(solid.volume_in3, area * 1.5, 1e-6 * area);
         }
         int seat = 0;

@@ -17,7 +17,7 @@ static int ends_with(const char *name, const char *end) {
 
 static frame_status number_of(const char *name, const char *text, double *value) {
     if (ends_with(name, "_in")) return frame_tape_parse(text, value);
-    if (ends_with(name, "slope")) return frame_slope_parse(text, value);
+    if (ends_with(name, "slope") || !strncmp(name, "slope_", 6)) return frame_slope_parse(text, value);
     return frame_number_read(text, NULL, value);
 }
 
