@@ -1,7 +1,8 @@
-/* The one interface of libframe for every language: how each shape of C argument is given, and how each answer comes back.
+/* The one interface of libframe for every language: how each shape of C argument is given, how each answer comes back.
  *
- * Which functions there are, and which shapes they have, is in made.i, made from api.json. What a value, a result object and
- * an error are in a language is behind the BIND_ macros of that language's bind.h. Nothing here names a function.
+ * Which functions there are, and which shapes they have, is in made.i, made from api.json. What a value, a result
+ * object and an error are in a language is behind the BIND_ macros of that language's bind.h. Nothing here names a
+ * function.
  */
 %module frame
 
@@ -15,7 +16,7 @@
 typedef int32_t frame_status;
 typedef int32_t frame_bool;
 
-/* -- the answer's status ------------------------------------------------------------------------------------------ */
+/* -- the answer's status -- */
 %typemap(out) frame_status {
     if ($1) {
         BIND_RAISE;
@@ -30,7 +31,7 @@ typedef int32_t frame_bool;
 %typemap(out) frame_bool { BIND_GIVE_BOOL($1); }
 %typemap(out) const char * { BIND_GIVE_CHARS($1); }
 
-/* -- plain values in ------------------------------------------------------------------------------------------------ */
+/* -- plain values in -- */
 %define FRAME_BIND_SCALAR(TYPE, TAKE, NOTHING)
 %typemap(freearg) TYPE, TYPE OPTIONAL "" /* nothing of SWIG's own is taken */
 %typemap(in) TYPE {
@@ -59,7 +60,8 @@ FRAME_BIND_SCALAR(const char *, bound_check_text("$1_name", &value, (const char 
 %typemap(in) (const double *LIST, size_t COUNT) (BIND_ARENA arena = BIND_NO_ARENA) {
     const bound_value value = BIND_VALUE($input);
     BIND_OPEN(arena);
-    if (bound_take_numbers(BIND_HOST, "$1_name", bound_notation_of("$1_name"), "", &value, (const double **)&$1, &$2, BIND_ARENA_OF(arena))) {
+    if (bound_take_numbers(BIND_HOST, "$1_name", bound_notation_of("$1_name"), "", &value, (const double **)&$1, &$2,
+                           BIND_ARENA_OF(arena))) {
         BIND_RAISE;
         SWIG_fail;
     }
@@ -68,7 +70,7 @@ FRAME_BIND_SCALAR(const char *, bound_check_text("$1_name", &value, (const char 
 
 /* What comes back is made ready in "check", which runs when all that is given has been read: in Lua both use one stack. */
 
-/* -- plain values out ------------------------------------------------------------------------------------------------ */
+/* -- plain values out -- */
 %typemap(in, numinputs=0) double * (double number) { $1 = &number; }
 %typemap(argout) double * { BIND_GIVE_NUMBER(*$1); }
 %typemap(in, numinputs=0) int32_t * (int32_t number) { $1 = &number; }
@@ -93,7 +95,7 @@ FRAME_BIND_SCALAR(const char *, bound_check_text("$1_name", &value, (const char 
 %typemap(argout) frame_text * { BIND_GIVE_CHARS(frame_text_chars($1)); }
 %typemap(freearg) frame_text * { BIND_FREE_TEXT(text$argnum); }
 
-/* -- words: frame_pen and its like, as texts --------------------------------------------------------------------------- */
+/* -- words: frame_pen and its like, as texts -- */
 %define FRAME_BIND_WORD(NAME)
 typedef int32_t frame_##NAME;
 FRAME_BIND_SCALAR(frame_##NAME,
@@ -103,7 +105,7 @@ FRAME_BIND_SCALAR(frame_##NAME,
 %typemap(argout) frame_##NAME * { BIND_GIVE_CHARS(frame_word_text("NAME", *$1)); }
 %enddef
 
-/* -- structs: by name or in order ---------------------------------------------------------------------------------------- */
+/* -- structs: by name or in order -- */
 %define FRAME_BIND_STRUCT(NAME)
 %typemap(in) const frame_##NAME * (frame_##NAME object, BIND_ARENA arena = BIND_NO_ARENA) {
     const bound_value value = BIND_VALUE($input);
@@ -144,7 +146,7 @@ FRAME_BIND_SCALAR(frame_##NAME,
 %typemap(freearg) (frame_##NAME *OUT, size_t SIZE) { BIND_END(call$argnum); }
 %enddef
 
-/* -- handles ------------------------------------------------------------------------------------------------------------- */
+/* -- handles -- */
 %define FRAME_BIND_HANDLE(NAME)
 %typemap(in) frame_##NAME *, const frame_##NAME * {
     $1 = BIND_HANDLE($input, "$1_name", &NAME##_handle_bound);
@@ -170,7 +172,7 @@ FRAME_BIND_SCALAR(frame_##NAME,
 }
 %enddef
 
-/* -- calculations: the values of the in-struct go in, a result object comes back ------------------------------------------- */
+/* -- calculations: the values of the in-struct go in, a result object comes back -- */
 %define FRAME_BIND_CALCULATION(NAME)
 %typemap(in) (const frame_##NAME##_in *in, frame_##NAME##_out *out, size_t out_size, frame_working *working)
     (bind_call call = BIND_NO_CALL) {
@@ -187,7 +189,8 @@ FRAME_BIND_SCALAR(frame_##NAME,
     BIND_END(call$argnum);
 }
 %rename(NAME) frame_##NAME##_sized;
-frame_status frame_##NAME##_sized(const frame_##NAME##_in *in, frame_##NAME##_out *out, size_t out_size, frame_working *working);
+frame_status frame_##NAME##_sized(const frame_##NAME##_in *in, frame_##NAME##_out *out, size_t out_size,
+                                  frame_working *working);
 %enddef
 
 %define FRAME_BIND_SOLVE(NAME)

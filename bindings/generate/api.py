@@ -22,18 +22,24 @@ class Api:
         self.structs, self.words, self.calculations = data["structs"], data["words"], data["calculations"]
         self.raw = [f for f in data["functions"] if f["room"] not in GROUND]
         names = {f["name"] for f in self.raw}
-        self.handles = {name: {"name": name, "methods": [], "lists": [], "makers": []} for name in data["handles"]
-                        if name not in self.calculations and name + "_free" in names}
+        self.handles = {
+            name: {"name": name, "methods": [], "lists": [], "makers": []}
+            for name in data["handles"]
+            if name not in self.calculations and name + "_free" in names
+        }
         # Lists of words a room keeps as a table of its own: species, grades, sizes.
-        self.menus = [w for w in self.words.values() if w["found"] and
-                      {w["name"] + end for end in ("_find", "_name", "_count", "_at")} <= names]
+        self.menus = [
+            w
+            for w in self.words.values()
+            if w["found"] and {w["name"] + end for end in ("_find", "_name", "_count", "_at")} <= names
+        ]
         self.functions, self.answer_methods, self.not_bound = [], [], []
         for raw in self.raw:
             self.sort(raw, names)
         for function in self.all_functions():
             function["writes"] = self.writes(function)
 
-    # -- one function ---------------------------------------------------------------------------------------------
+    # -- one function --
     def sort(self, raw, names):
         name = raw["name"]
         if name.endswith("_free") or any(name in (m["name"] + "_count", m["name"] + "_at") for m in self.menus):
@@ -47,10 +53,17 @@ class Api:
         owner = self.owner(raw)
         function["owner"] = owner
         if owner and name.endswith("_at_sized"):
-            item = name[len(owner) + 1:-len("_at_sized")]
+            item = name[len(owner) + 1 : -len("_at_sized")]
             if owner in self.handles:
-                self.handles[owner]["lists"].append({"item": item, "plural": plural(item), "struct": function["result"]["struct"],
-                                                     "doc": function["doc"], "function": name[:-len("_at_sized")]})
+                self.handles[owner]["lists"].append(
+                    {
+                        "item": item,
+                        "plural": plural(item),
+                        "struct": function["result"]["struct"],
+                        "doc": function["doc"],
+                        "function": name[: -len("_at_sized")],
+                    }
+                )
             return
         if owner in self.handles:
             self.handles[owner]["methods"].append(function)
@@ -58,7 +71,7 @@ class Api:
             self.answer_methods.append(function)
         elif function["result"]["form"] == "handle":
             made = function["result"]["handle"]
-            rest = name[len(made) + 1:] if name.startswith(made + "_") else None
+            rest = name[len(made) + 1 :] if name.startswith(made + "_") else None
             if rest == "new":
                 self.handles[made]["makers"].append(function)
             else:
@@ -100,9 +113,17 @@ class Api:
             if not result:
                 return "returns %s" % raw["returns"]
         name = re.sub("_sized$", "", raw["name"])
-        return {"name": name, "c_name": raw["name"], "room": raw["room"], "doc": raw["doc"], "returns": raw["returns"],
-                "arguments": arguments, "given": given[1:] if owner else given, "self": given[0] if owner else None,
-                "result": result or {"form": "nothing"}}
+        return {
+            "name": name,
+            "c_name": raw["name"],
+            "room": raw["room"],
+            "doc": raw["doc"],
+            "returns": raw["returns"],
+            "arguments": arguments,
+            "given": given[1:] if owner else given,
+            "self": given[0] if owner else None,
+            "result": result or {"form": "nothing"},
+        }
 
     def given(self, c_type, name, after):
         if c_type in SCALARS:
@@ -151,13 +172,13 @@ class Api:
         return None
 
     def writes(self, function):
-        """The method that writes the text of another to a file: svg -> write_svg, render -> write; none where the header has it."""
+        """The method that writes the text of another to a file (svg: write_svg, render: write), unless the header has it."""
         if not function["owner"] or not any(a["type"] == "frame_text *" for a in function["arguments"]):
             return ""
         name = "write" if method_name(function) == "render" else "write_" + method_name(function)
         return "" if "%s_%s" % (function["owner"], name) in [raw["name"] for raw in self.raw] else name
 
-    # -- facts ----------------------------------------------------------------------------------------------------
+    # -- facts --
     def inputs(self, struct):
         """The fields of a struct that are given, in order."""
         return [f for f in self.structs[struct]["fields"] if f["need"] != "result"]
@@ -171,9 +192,28 @@ class Api:
 
 def all_line(api):
     """__all__ of the Python package: what is made from the headers, and what it has of its own."""
-    names = sorted(list(api.handles) + list(api.calculations) + [f["name"] for f in api.functions] + [plural(m["name"]) for m in api.menus] +
-                   ["Batch", "Error", "Handle", "ImpossibleError", "InputError", "InternalError", "LimitError", "RefusedError", "Result",
-                    "batch", "calculations", "explain", "fields", "words"])
+    names = sorted(
+        list(api.handles)
+        + list(api.calculations)
+        + [f["name"] for f in api.functions]
+        + [plural(m["name"]) for m in api.menus]
+        + [
+            "Batch",
+            "Error",
+            "Handle",
+            "ImpossibleError",
+            "InputError",
+            "InternalError",
+            "LimitError",
+            "RefusedError",
+            "Result",
+            "batch",
+            "calculations",
+            "explain",
+            "fields",
+            "words",
+        ]
+    )
     return textwrap.wrap("__all__ = [%s]" % ", ".join('"%s"' % n for n in names), 118, subsequent_indent="           ")
 
 
@@ -192,7 +232,7 @@ def plural(word):
 
 def method_name(function):
     """Without its handle's name; a word that Python or Lua keep for themselves gets a line after it."""
-    name = function["name"][len(function["owner"]) + 1:]
+    name = function["name"][len(function["owner"]) + 1 :]
     return name + "_" if keyword.iskeyword(name) or name in LUA_WORDS else name
 
 
@@ -221,4 +261,5 @@ def plain(text):
 
     def status(match):
         return '"%s"' % match.group(1).lower().replace("_", " ")
+
     return re.sub(r"\bFRAME_([A-Z_]+)\b", status, text)

@@ -25,7 +25,7 @@ def save(path, text):
         file.write(text)
 
 
-# -- made.i -----------------------------------------------------------------------------------------------------------
+# -- made.i --
 def declaration(function):
     """As the headers have it, between the typemaps that its arguments take by their place rather than by their type."""
     maps, written = [], []
@@ -37,15 +37,27 @@ def declaration(function):
         known = given.get(name)
         pair = place + 1 < len(arguments) and arguments[place + 1]["type"] == "size_t"
         if known and known["form"] in ("structs", "numbers"):
-            maps.append(("(%sLIST, size_t COUNT)" % typed(c_type, ""), "(%s, size_t %s)" % (written[-1], arguments[place + 1]["name"])))
+            maps.append(
+                (
+                    "(%sLIST, size_t COUNT)" % typed(c_type, ""),
+                    "(%s, size_t %s)" % (written[-1], arguments[place + 1]["name"]),
+                )
+            )
         elif pair and not known and c_type != "size_t" and function["result"]["form"] in ("struct", "chars"):
             first = "CHARS" if c_type == "char *" else "OUT"
-            maps.append(("(%s, size_t SIZE)" % typed(c_type, first), "(%s, size_t %s)" % (written[-1], arguments[place + 1]["name"])))
+            maps.append(
+                (
+                    "(%s, size_t SIZE)" % typed(c_type, first),
+                    "(%s, size_t %s)" % (written[-1], arguments[place + 1]["name"]),
+                )
+            )
         elif known and leaves_out(function, known) and may_be_left_out(function, known):
             maps.append((typed(c_type, "OPTIONAL"), written[-1]))
     lines = ["%%apply %s {%s};" % pair for pair in maps]
-    lines += ["%%rename(%s) frame_%s;" % (function["name"], function["c_name"]),
-              "%sframe_%s(%s);" % (typed(function["returns"], ""), function["c_name"], ", ".join(written) or "void")]
+    lines += [
+        "%%rename(%s) frame_%s;" % (function["name"], function["c_name"]),
+        "%sframe_%s(%s);" % (typed(function["returns"], ""), function["c_name"], ", ".join(written) or "void"),
+    ]
     return lines + ["%%clear %s;" % place for _, place in maps]
 
 
@@ -58,7 +70,9 @@ def interface(api):
     lines += ["FRAME_BIND_WORD(%s)" % name for name in api.words if name != "status"]
     lines += ["FRAME_BIND_HANDLE(%s)" % name for name in api.handles]
     lines += ["FRAME_BIND_ANSWER(%s)" % name for name, c in api.calculations.items() if c["answer"]]
-    lines += ["FRAME_BIND_STRUCT(%s)" % name for name, s in api.structs.items() if s["kind"] != "out" and api.inputs(name)]
+    lines += [
+        "FRAME_BIND_STRUCT(%s)" % name for name, s in api.structs.items() if s["kind"] != "out" and api.inputs(name)
+    ]
     lines += ["FRAME_BIND_RESULT(%s)" % name for name, s in api.structs.items() if s["kind"] != "in"]
     for name, calculation in api.calculations.items():
         lines.append("FRAME_BIND_%s(%s)" % ("SOLVE" if calculation["answer"] else "CALCULATION", name))
@@ -67,7 +81,7 @@ def interface(api):
     return "\n".join(lines) + "\n"
 
 
-# -- bound_made.c -----------------------------------------------------------------------------------------------------
+# -- bound_made.c --
 def notation(field):
     if field["name"] == "slope" or field["name"].startswith("slope_") or field["name"].endswith("_slope"):
         return "BOUND_SLOPE"
@@ -79,11 +93,18 @@ def bound_struct(api, struct, index, words):
     lines.append("static const bound_field %s_fields[] = {" % name)
     for field in struct["fields"]:
         element = "&%s_bound" % field["element"] if field.get("element") else "NULL"
-        lines.append("    {%s, %d, %s}," % (notation(field), words.get(field["words"], -1) if field["kind"] == "word" else -1, element))
+        lines.append(
+            "    {%s, %d, %s},"
+            % (notation(field), words.get(field["words"], -1) if field["kind"] == "word" else -1, element)
+        )
     given = [i for i, f in enumerate(struct["fields"]) if f["need"] != "result"]
-    lines += ["};", "static const short %s_given[] = {%s};" % (name, ", ".join(map(str, given)) or "0"),
-              "const bound_struct %s_bound = {&frame_%s_facts, %s_fields, %s_given, %d, %d};" % (
-                  name, name, name, name, len(given), index), ""]
+    lines += [
+        "};",
+        "static const short %s_given[] = {%s};" % (name, ", ".join(map(str, given)) or "0"),
+        "const bound_struct %s_bound = {&frame_%s_facts, %s_fields, %s_given, %d, %d};"
+        % (name, name, name, name, len(given), index),
+        "",
+    ]
     return lines
 
 
@@ -92,10 +113,14 @@ def bound_calculation(calculation, index):
     lines = []
     if calculation["lists"]:
         lists = "%s_lists" % name
-        lines.append("static const bound_struct *const %s[] = {%s};" % (lists, ", ".join(
-            "&%s_bound" % l["struct"] if l["struct"] else "NULL" for l in calculation["lists"])))
-    return lines + ["const bound_calculation %s_calculation_bound = {&frame_%s_calculation, &%s_in_bound, &%s_out_bound, %s, %d};" % (
-        name, name, name, name, lists, index)]
+        lines.append(
+            "static const bound_struct *const %s[] = {%s};"
+            % (lists, ", ".join("&%s_bound" % l["struct"] if l["struct"] else "NULL" for l in calculation["lists"]))
+        )
+    return lines + [
+        "const bound_calculation %s_calculation_bound = {&frame_%s_calculation, &%s_in_bound, &%s_out_bound, %s, %d};"
+        % (name, name, name, name, lists, index)
+    ]
 
 
 def bound_handle(api, handle, index):
@@ -104,21 +129,35 @@ def bound_handle(api, handle, index):
     for item in handle["lists"]:
         full = item["function"]
         base = full[:-3] if full.endswith("_at") else full
-        lines += ["static size_t count_%s(const void *handle) { return frame_%s_count(handle); }" % (base, base),
-                  "static frame_status at_%s(const void *handle, size_t index, void *item, size_t size) {" % base,
-                  "    return frame_%s_at_sized(handle, index, item, size);" % base, "}"]
+        lines += [
+            "static size_t count_%s(const void *handle) { return frame_%s_count(handle); }" % (base, base),
+            "static frame_status at_%s(const void *handle, size_t index, void *item, size_t size) {" % base,
+            "    return frame_%s_at_sized(handle, index, item, size);" % base,
+            "}",
+        ]
     if handle["lists"]:
         lists = "%s_handle_lists" % name
-        lines.append("static const bound_list %s[] = {%s};" % (lists, ", ".join(
-            '{"%s", &%s_bound, count_%s, at_%s}' % (l["plural"], l["struct"], l["function"], l["function"])
-            for l in handle["lists"])))
-    return lines + ['const bound_handle %s_handle_bound = {"%s", "", release_%s, %s, %d, %d};' % (
-        name, name, name, lists, len(handle["lists"]), index)]
+        lines.append(
+            "static const bound_list %s[] = {%s};"
+            % (
+                lists,
+                ", ".join(
+                    '{"%s", &%s_bound, count_%s, at_%s}' % (l["plural"], l["struct"], l["function"], l["function"])
+                    for l in handle["lists"]
+                ),
+            )
+        )
+    return lines + [
+        'const bound_handle %s_handle_bound = {"%s", "", release_%s, %s, %d, %d};'
+        % (name, name, name, lists, len(handle["lists"]), index)
+    ]
 
 
 def array(c_type, name, entries, count):
-    return ["const %s *const %s[] = {%s};" % (c_type, name, ", ".join("&" + e for e in entries) or "NULL"),
-            "const int %s = %d;" % (count, len(entries))]
+    return [
+        "const %s *const %s[] = {%s};" % (c_type, name, ", ".join("&" + e for e in entries) or "NULL"),
+        "const int %s = %d;" % (count, len(entries)),
+    ]
 
 
 def source(api):
@@ -132,43 +171,70 @@ def source(api):
     for index, handle in enumerate(api.handles.values()):
         lines += bound_handle(api, handle, index)
     lines += array("bound_struct", "bound_structs", [n + "_bound" for n in api.structs], "bound_struct_count")
-    lines += array("bound_calculation", "bound_calculations", [n + "_calculation_bound" for n in api.calculations],
-                   "bound_calculation_count")
+    lines += array(
+        "bound_calculation",
+        "bound_calculations",
+        [n + "_calculation_bound" for n in api.calculations],
+        "bound_calculation_count",
+    )
     lines += array("bound_handle", "bound_handles", [n + "_handle_bound" for n in api.handles], "bound_handle_count")
     lines += array("frame_words", "bound_words", ["frame_%s_words" % n for n in api.words], "bound_words_count")
     return "\n".join(lines) + "\n"
 
 
-# -- bound_made.h -----------------------------------------------------------------------------------------------------
+# -- bound_made.h --
 def header(api):
-    lines = [NOTE, "#ifndef FRAME_BINDINGS_BOUND_MADE_H", "#define FRAME_BINDINGS_BOUND_MADE_H", "", '#include "bound.h"', "",
-             "enum {"]
+    lines = [
+        NOTE,
+        "#ifndef FRAME_BINDINGS_BOUND_MADE_H",
+        "#define FRAME_BINDINGS_BOUND_MADE_H",
+        "",
+        '#include "bound.h"',
+        "",
+        "enum {",
+    ]
     lines += ["    %s_words_bound = %d," % (name, i) for i, name in enumerate(api.words)]
     lines += ["};", ""]
     lines += ["extern const bound_struct %s_bound;" % name for name in api.structs]
     lines += ["extern const bound_calculation %s_calculation_bound;" % name for name in api.calculations]
     lines += ["extern const bound_handle %s_handle_bound;" % name for name in api.handles]
-    lines += ["", "/* A wrapped function that is a method: of a handle, or of a calculation's answer; \"\" makes one. */",
-              "typedef struct bound_method {",
-              "    const char *owner, *method, *function;", "    const char *writes; /* the method that writes its text to a file; \"\" for none */",
-              "} bound_method;",
-              "static const bound_method bound_methods[] = {"]
+    lines += [
+        "",
+        '/* A wrapped function that is a method: of a handle, or of a calculation\'s answer; "" makes one. */',
+        "typedef struct bound_method {",
+        "    const char *owner, *method, *function;",
+        '    const char *writes; /* the method that writes its text to a file; "" for none */',
+        "} bound_method;",
+        "static const bound_method bound_methods[] = {",
+    ]
     for handle in api.handles.values():
         for function in handle["makers"]:
             lines.append('    {"%s", "", "%s", ""},' % (handle["name"], function["name"]))
         for function in handle["methods"]:
             lines.append(method(function))
     lines += [method(function) for function in api.answer_methods]
-    lines += ["    {NULL, NULL, NULL, NULL}", "};", "", "/* A list of words that a function of the module gives: species(). */",
-              "typedef struct bound_menu {", "    const char *name, *words;", "} bound_menu;",
-              "static const bound_menu bound_menus[] = {"]
+    lines += [
+        "    {NULL, NULL, NULL, NULL}",
+        "};",
+        "",
+        "/* A list of words that a function of the module gives: species(). */",
+        "typedef struct bound_menu {",
+        "    const char *name, *words;",
+        "} bound_menu;",
+        "static const bound_menu bound_menus[] = {",
+    ]
     lines += ['    {"%s", "%s"},' % (plural(menu["name"]), menu["name"]) for menu in api.menus]
     lines += ["    {NULL, NULL}", "};", "", "#endif", ""]
     return "\n".join(lines)
 
 
 def method(function):
-    return '    {"%s", "%s", "%s", "%s"},' % (function["owner"], method_name(function), function["name"], function["writes"])
+    return '    {"%s", "%s", "%s", "%s"},' % (
+        function["owner"],
+        method_name(function),
+        function["name"],
+        function["writes"],
+    )
 
 
 def main(path, output):

@@ -5,7 +5,7 @@ import sys
 from api import Api, leaves_out, may_be_left_out, method_name, plain, plural
 from interface import save
 
-HEAD = '''---@meta
+HEAD = """---@meta
 -- libframe @VERSION@: what an editor needs to know of require "frame". Made from api.json by bindings/generate/lua_annotations.py.
 
 ---A length, a slope or an angle: a number in the field's unit, or the trade's notation.
@@ -65,7 +65,7 @@ function frame.calculations() end
 
 ---@return integer
 function frame._live_blocks() end
-'''
+"""
 
 
 def comment(text):
@@ -80,11 +80,15 @@ def given_type(field):
     kind = field["kind"]
     if kind == "number":
         name = field["name"]
-        notation = field["unit"] in ("in", "deg") or name == "slope" or name.startswith("slope_") or name.endswith("_slope")
+        notation = (
+            field["unit"] in ("in", "deg") or name == "slope" or name.startswith("slope_") or name.endswith("_slope")
+        )
         return "frame.measure" if notation else "number"
     if kind == "list":
         return "(frame.%s|any[])[]" % field["element"]
-    return {"integer": "integer", "word": "string", "bool": "boolean", "text": "string", "numbers": "frame.measure[]"}[kind]
+    return {"integer": "integer", "word": "string", "bool": "boolean", "text": "string", "numbers": "frame.measure[]"}[
+        kind
+    ]
 
 
 def figure_type(field, calculation):
@@ -93,16 +97,31 @@ def figure_type(field, calculation):
             if item["plural"] == field["words"]:
                 return "frame.%s[]" % item["struct"] if item["struct"] else "number[]"
         return "any[]"
-    return {"number": "number", "integer": "integer", "word": "string", "bool": "boolean", "text": "string",
-            "bits": "string[]"}.get(field["kind"], "any")
+    return {
+        "number": "number",
+        "integer": "integer",
+        "word": "string",
+        "bool": "boolean",
+        "text": "string",
+        "bits": "string[]",
+    }.get(field["kind"], "any")
 
 
 def input_class(api, struct, working=False):
     lines = [""] + comment(api.structs[struct]["doc"].split("\n\n")[0]) + ["---@class frame.%s" % struct]
     for field in api.inputs(struct):
-        note = {"required": "Required."}.get(field["need"], "Else %s." % field["fallback_text"] if field.get("fallback_text") else "")
-        lines.append("---@field %s%s %s %s" % (field["name"], "" if field["need"] == "required" else "?", given_type(field),
-                                              " ".join((note + " " + one_line(field["meaning"])).split())))
+        note = {"required": "Required."}.get(
+            field["need"], "Else %s." % field["fallback_text"] if field.get("fallback_text") else ""
+        )
+        lines.append(
+            "---@field %s%s %s %s"
+            % (
+                field["name"],
+                "" if field["need"] == "required" else "?",
+                given_type(field),
+                " ".join((note + " " + one_line(field["meaning"])).split()),
+            )
+        )
     return lines + (["---@field working? frame.working"] if working else [])
 
 
@@ -115,11 +134,20 @@ def output_class(api, struct, calculation=None, main=False):
             lines.append("---@field %s_names string[]" % (name[:-1] if name.endswith("s") else name))
     if main:
         for item in calculation["lists"]:
-            lines.append("---@field %s %s %s" % (item["plural"], "frame.%s[]" % item["struct"] if item["struct"] else "number[]",
-                                                one_line(item["doc"]).split(". ")[0]))
+            lines.append(
+                "---@field %s %s %s"
+                % (
+                    item["plural"],
+                    "frame.%s[]" % item["struct"] if item["struct"] else "number[]",
+                    one_line(item["doc"]).split(". ")[0],
+                )
+            )
         lines += ["---@field %s fun(self): frame.%s" % (view["view"], view["view"]) for view in calculation["views"]]
-        lines += ["---@field %s fun(self, ...): %s" % (method_name(f), answer_type(f["result"])) for f in api.answer_methods
-                  if f["owner"] == calculation["name"]]
+        lines += [
+            "---@field %s fun(self, ...): %s" % (method_name(f), answer_type(f["result"]))
+            for f in api.answer_methods
+            if f["owner"] == calculation["name"]
+        ]
     return lines
 
 
@@ -127,23 +155,39 @@ def argument_type(argument):
     form = argument["form"]
     if form in ("struct", "structs"):
         return "frame.%s%s" % (argument["struct"], "[]" if form == "structs" else "")
-    return {"number": "frame.measure", "integer": "integer", "size": "integer", "bool": "boolean", "word": "string", "text": "string",
-            "numbers": "frame.measure[]"}.get(form) or "frame." + argument["handle"]
+    return {
+        "number": "frame.measure",
+        "integer": "integer",
+        "size": "integer",
+        "bool": "boolean",
+        "word": "string",
+        "text": "string",
+        "numbers": "frame.measure[]",
+    }.get(form) or "frame." + argument["handle"]
 
 
 def answer_type(result):
     form = result["form"]
     if form == "struct":
         return "frame." + result["struct"]
-    return {"number": "number", "integer": "integer", "size": "integer", "bool": "boolean", "word": "string", "text": "string",
-            "chars": "string", "nothing": "nil"}.get(form) or "frame." + result["handle"]
+    return {
+        "number": "number",
+        "integer": "integer",
+        "size": "integer",
+        "bool": "boolean",
+        "word": "string",
+        "text": "string",
+        "chars": "string",
+        "nothing": "nil",
+    }.get(form) or "frame." + result["handle"]
 
 
 def function_lines(api, function, name):
     lines = [""] + comment(function["doc"])
     for place, argument in enumerate(function["given"]):
-        left_out = (leaves_out(function, argument) and may_be_left_out(function, argument)) or \
-            (argument["form"] == "struct" and place == len(function["given"]) - 1)
+        left_out = (leaves_out(function, argument) and may_be_left_out(function, argument)) or (
+            argument["form"] == "struct" and place == len(function["given"]) - 1
+        )
         lines.append("---@param %s%s %s" % (argument["shown"], "?" if left_out else "", argument_type(argument)))
     lines.append("---@return " + answer_type(function["result"]))
     return lines + ["function %s(%s) end" % (name, ", ".join(a["shown"] for a in function["given"]))]
@@ -157,8 +201,12 @@ def handle_lines(api, handle):
     for function in handle["methods"]:
         lines += function_lines(api, function, "%s:%s" % (name, method_name(function)))
         if function["writes"]:
-            lines += ["", "---Writes what %s gives to a file, whole or not at all." % method_name(function), "---@param path string",
-                      "function %s:%s(path, ...) end" % (name, function["writes"])]
+            lines += [
+                "",
+                "---Writes what %s gives to a file, whole or not at all." % method_name(function),
+                "---@param path string",
+                "function %s:%s(path, ...) end" % (name, function["writes"]),
+            ]
     for function in handle["makers"]:
         lines += function_lines(api, function, "frame." + name)
     return lines
@@ -173,6 +221,7 @@ def annotations(api):
                 inputs.add(field["element"])
                 add_input(field["element"])
                 lines.extend(input_class(api, field["element"]))
+
     for calculation in api.calculations.values():
         name = calculation["name"]
         add_input(name + "_in")
@@ -181,8 +230,15 @@ def annotations(api):
                 outputs.add(item["struct"])
                 lines += output_class(api, item["struct"], calculation)
         lines += input_class(api, name + "_in", True) + output_class(api, name + "_out", calculation, True)
-        lines += [""] + comment(calculation["doc"]) + ["---@param fields frame.%s_in" % name, "---@return frame.%s_out" % name,
-                                                       "function frame.%s(fields) end" % name]
+        lines += (
+            [""]
+            + comment(calculation["doc"])
+            + [
+                "---@param fields frame.%s_in" % name,
+                "---@return frame.%s_out" % name,
+                "function frame.%s(fields) end" % name,
+            ]
+        )
     for function in api.all_functions():
         for argument in function["given"]:
             if argument["form"] in ("struct", "structs") and argument["struct"] not in inputs:
@@ -199,7 +255,12 @@ def annotations(api):
         lines += function_lines(api, function, "frame." + function["name"])
     for menu in api.menus:
         name = plural(menu["name"])
-        lines += ["", "---The names of all %s, for a menu." % name, "---@return string[]", "function frame.%s() end" % name]
+        lines += [
+            "",
+            "---The names of all %s, for a menu." % name,
+            "---@return string[]",
+            "function frame.%s() end" % name,
+        ]
     return HEAD.replace("@VERSION@", api.version) + "\n".join(lines) + "\n\nreturn frame\n"
 
 

@@ -24,7 +24,8 @@ except ImportError:
     import _imp
     import os as _os
     import sys as _sys
-    _there = sorted(name for name in _os.listdir(_os.path.dirname(__file__)) if name.startswith("_frame.") and name != "_frame.pyi")
+    _there = sorted(name for name in _os.listdir(_os.path.dirname(__file__)) if name.startswith("_frame."))
+    _there = [name for name in _there if name != "_frame.pyi"]
     if any("_frame" + suffix in _there for suffix in _imp.extension_suffixes()):
         raise
     raise ImportError("frame: this is Python %d.%d, and %s has %s; build the library with this Python" % (
@@ -38,7 +39,7 @@ _refuse, _view, _items, _save, _register = _frame._refuse, _frame._view, _frame.
 
 
 def fields(name):
-    """The facts of a calculation's fields (or of a struct's, by its name): a list of dicts, enough to build a form from."""
+    """The facts of a calculation's fields (or of a struct's, by its name), as dicts: enough to build a form from."""
     return _frame._fields(name)
 
 
@@ -59,7 +60,7 @@ def explain(name):
 '''
 
 
-# -- signatures ---------------------------------------------------------------------------------------------------------
+# -- signatures --
 class Defaults:
     """One object for each default text, shared by all signatures."""
 
@@ -108,18 +109,32 @@ def refusal(api, function):
     return ["if unknown:", '    _refuse("%s", unknown)' % last["struct"]]
 
 
-# -- documentation --------------------------------------------------------------------------------------------------------
+# -- documentation --
 def field_lines(api, fields):
     lines = []
     for field in fields:
-        need = {"required": "required", "optional": "optional"}.get(field["need"]) or "else %s" % field.get("fallback_text", "")
-        valid = " [%s]" % field["valid"] if field.get("valid") and field["kind"] != "text" and len(field["valid"]) < 200 else ""
-        lines += textwrap.wrap("%s: %s. %s%s" % (field["name"], need, plain(field["meaning"]), valid), 110,
-                               initial_indent="    ", subsequent_indent="        ")
+        need = {"required": "required", "optional": "optional"}.get(field["need"]) or "else %s" % field.get(
+            "fallback_text", ""
+        )
+        valid = (
+            " [%s]" % field["valid"]
+            if field.get("valid") and field["kind"] != "text" and len(field["valid"]) < 200
+            else ""
+        )
+        lines += textwrap.wrap(
+            "%s: %s. %s%s" % (field["name"], need, plain(field["meaning"]), valid),
+            110,
+            initial_indent="    ",
+            subsequent_indent="        ",
+        )
         if field["kind"] == "list":
             element = api.inputs(field["element"])
-            lines += textwrap.wrap("each: %s" % ", ".join(f["name"] for f in element), 110, initial_indent="        ",
-                                   subsequent_indent="        ")
+            lines += textwrap.wrap(
+                "each: %s" % ", ".join(f["name"] for f in element),
+                110,
+                initial_indent="        ",
+                subsequent_indent="        ",
+            )
     return lines
 
 
@@ -128,22 +143,31 @@ def out_lines(api, fields):
     for field in fields:
         unit = " [%s]" % field["unit"] if field["unit"] else ""
         name = field["words"] if field["kind"] == "range" else field["name"]
-        lines += textwrap.wrap("%s: %s%s" % (name, plain(field["meaning"]), unit), 110, initial_indent="    ",
-                               subsequent_indent="        ")
+        lines += textwrap.wrap(
+            "%s: %s%s" % (name, plain(field["meaning"]), unit), 110, initial_indent="    ", subsequent_indent="        "
+        )
     return lines
 
 
 def calculation_doc(api, calculation):
     name = calculation["name"]
     lines = [plain(calculation["doc"]), "", "Fields:"] + field_lines(api, api.inputs(name + "_in"))
-    lines += ["    working: a working() to record the calculation in.", "", "Gives:"] + out_lines(api, api.structs[name + "_out"]["fields"])
+    lines += ["    working: a working() to record the calculation in.", "", "Gives:"] + out_lines(
+        api, api.structs[name + "_out"]["fields"]
+    )
     for item in calculation["lists"]:
-        lines += textwrap.wrap("%s: %s" % (item["plural"], plain(item["doc"]).split("\n")[0]), 110, initial_indent="    ",
-                               subsequent_indent="        ")
+        lines += textwrap.wrap(
+            "%s: %s" % (item["plural"], plain(item["doc"]).split("\n")[0]),
+            110,
+            initial_indent="    ",
+            subsequent_indent="        ",
+        )
         if item["struct"]:
             lines += ["    " + line for line in out_lines(api, api.structs[item["struct"]]["fields"])]
     for view in calculation["views"]:
-        lines += textwrap.wrap("%s(): %s" % (view["view"], plain(view["doc"])), 110, initial_indent="    ", subsequent_indent="        ")
+        lines += textwrap.wrap(
+            "%s(): %s" % (view["view"], plain(view["doc"])), 110, initial_indent="    ", subsequent_indent="        "
+        )
     return "\n".join(lines)
 
 
@@ -163,11 +187,20 @@ def quoted(text, indent):
     return '%s"""%s%s"""' % (indent, body, "\n" + indent if "\n" in text else "")
 
 
-# -- __init__.py ------------------------------------------------------------------------------------------------------------
+# -- __init__.py --
 def definition(name, shown, doc, body, indent=""):
-    signature = textwrap.wrap("%sdef %s(%s):" % (indent, name, ", ".join(shown)), 120,
-                              subsequent_indent=indent + " " * (5 + len(name)), break_long_words=False)
-    return ["", ""][:2 if not indent else 1] + signature + [quoted(doc, indent + "    ")] + [indent + "    " + line for line in body]
+    signature = textwrap.wrap(
+        "%sdef %s(%s):" % (indent, name, ", ".join(shown)),
+        120,
+        subsequent_indent=indent + " " * (5 + len(name)),
+        break_long_words=False,
+    )
+    return (
+        ["", ""][: 2 if not indent else 1]
+        + signature
+        + [quoted(doc, indent + "    ")]
+        + [indent + "    " + line for line in body]
+    )
 
 
 def calculation_lines(api, calculation, defaults):
@@ -176,19 +209,25 @@ def calculation_lines(api, calculation, defaults):
     shown = ["%s=%s" % (f["name"], defaults.of_field(f)) for f in inputs] + ["working=None", "**unknown"]
     values = ", ".join([f["name"] for f in inputs] + ["working"])
     call = textwrap.wrap("return _frame.%s((%s))" % (name, values), 112, subsequent_indent=" " * (len(name) + 16))
-    lines = definition(name, shown, calculation_doc(api, calculation), ["if unknown:", '    _refuse("%s_in", unknown)' % name] + call)
+    lines = definition(
+        name, shown, calculation_doc(api, calculation), ["if unknown:", '    _refuse("%s_in", unknown)' % name] + call
+    )
     methods = []
     for view in calculation["views"]:
-        lines += definition("_%s_%s" % (name, view["view"]), ["self"], plain(view["doc"]), ['return _view(self, "%s")' % view["view"]])
+        lines += definition(
+            "_%s_%s" % (name, view["view"]), ["self"], plain(view["doc"]), ['return _view(self, "%s")' % view["view"]]
+        )
         methods.append((view["view"], "_%s_%s" % (name, view["view"])))
     for function in [f for f in api.answer_methods if f["owner"] == name]:
         lines += function_lines(api, function, defaults, "_" + function["name"], True)
         methods.append((method_name(function), "_" + function["name"]))
         if function["writes"]:
-            lines += writer_lines(function, "_%s_%s" % (name, function["writes"]), "_" + function["name"] + "(self%s)", "")
+            lines += writer_lines(
+                function, "_%s_%s" % (name, function["writes"]), "_" + function["name"] + "(self%s)", ""
+            )
             methods.append((function["writes"], "_%s_%s" % (name, function["writes"])))
     if methods:
-        lines += ["", ""] + ["%s.__name__ = \"%s\"" % (function, method) for method, function in methods]
+        lines += ["", ""] + ['%s.__name__ = "%s"' % (function, method) for method, function in methods]
         lines += ['_register("methods", {%s}, "%s")' % (", ".join('"%s": %s' % m for m in methods), name)]
     return lines
 
@@ -197,17 +236,26 @@ def function_lines(api, function, defaults, name, method, indent=""):
     shown, passed = parameters(api, function, defaults)
     first = ["self"] if method else []
     call = "_frame.%s(%s)" % (function["name"], ", ".join(first + passed))
-    return definition(name, first + shown, function_doc(api, function), refusal(api, function) + ["return " + call], indent)
+    return definition(
+        name, first + shown, function_doc(api, function), refusal(api, function) + ["return " + call], indent
+    )
 
 
 def writer_lines(function, name, call, indent):
     rest = [a["name"] for a in function["given"]]
-    shown = ["self", "path"] + [r + ('="text"' if leaves_out(function, a) and a["form"] == "word" else "")
-                                for r, a in zip(rest, function["given"])]
+    shown = ["self", "path"] + [
+        r + ('="text"' if leaves_out(function, a) and a["form"] == "word" else "")
+        for r, a in zip(rest, function["given"])
+    ]
     if "%s" in call:
         call = call % "".join(", " + r for r in rest)
-    return definition(name, shown, "Writes what %s() gives to a file, whole or not at all." % method_name(function),
-                      ["_save(%s, path)" % call], indent)
+    return definition(
+        name,
+        shown,
+        "Writes what %s() gives to a file, whole or not at all." % method_name(function),
+        ["_save(%s, path)" % call],
+        indent,
+    )
 
 
 def maker_lines(api, handle, defaults):
@@ -215,7 +263,9 @@ def maker_lines(api, handle, defaults):
     for function in handle["makers"]:
         shown, passed = parameters(api, function, defaults)
         call = "return _frame.%s(%s)" % (function["name"], ", ".join(passed))
-        lines += definition("__new__", ["cls"] + shown, function_doc(api, function), refusal(api, function) + [call], "    ")
+        lines += definition(
+            "__new__", ["cls"] + shown, function_doc(api, function), refusal(api, function) + [call], "    "
+        )
     return lines
 
 
@@ -228,7 +278,11 @@ def special_lines(api, handle):
         lines += ["", "    def __str__(self):", '        return _frame.%s(self, "text")' % render["name"]]
         for form in ("html", "markdown"):
             if form in formats:
-                lines += ["", "    def _repr_%s_(self):" % form, '        return _frame.%s(self, "%s")' % (render["name"], form)]
+                lines += [
+                    "",
+                    "    def _repr_%s_(self):" % form,
+                    '        return _frame.%s(self, "%s")' % (render["name"], form),
+                ]
     for form in ("svg", "html"):
         function = names.get(form)
         if function and not function["given"]:
@@ -244,18 +298,34 @@ def handle_lines(api, handle, defaults):
         name = method_name(function)
         lines += function_lines(api, function, defaults, name, True, "    ")
         if function["writes"]:
-            lines += writer_lines(function, function["writes"], "self.%s(%%s)" % name if not function["given"] else
-                                  "self.%s(%s)" % (name, ", ".join(a["name"] for a in function["given"])), "    ")
+            lines += writer_lines(
+                function,
+                function["writes"],
+                "self.%s(%%s)" % name
+                if not function["given"]
+                else "self.%s(%s)" % (name, ", ".join(a["name"] for a in function["given"])),
+                "    ",
+            )
     for item in handle["lists"]:
-        lines += ["", "    @property", "    def %s(self):" % item["plural"], quoted(plain(item["doc"]), "        "),
-                  '        return _items(self, "%s")' % item["plural"]]
+        lines += [
+            "",
+            "    @property",
+            "    def %s(self):" % item["plural"],
+            quoted(plain(item["doc"]), "        "),
+            '        return _items(self, "%s")' % item["plural"],
+        ]
     lines += special_lines(api, handle)
     return lines + ["", "", '_register("handle", %s, "%s")' % (handle["name"], handle["name"])]
 
 
 def menu_lines(menu):
-    return ["", "", "def %s():" % plural(menu["name"]), '    """The names of all %s, for a menu."""' % plural(menu["name"]).replace("_", " "),
-            '    return _frame._words("%s")' % menu["name"]]
+    return [
+        "",
+        "",
+        "def %s():" % plural(menu["name"]),
+        '    """The names of all %s, for a menu."""' % plural(menu["name"]).replace("_", " "),
+        '    return _frame._words("%s")' % menu["name"],
+    ]
 
 
 def module(api):
@@ -276,6 +346,7 @@ def main(path, output):
     os.makedirs(output, exist_ok=True)
     save(os.path.join(output, "__init__.py"), module(api))
     from python_stubs import stubs
+
     save(os.path.join(output, "__init__.pyi"), stubs(api))
     save(os.path.join(output, "py.typed"), "")
 

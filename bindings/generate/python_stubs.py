@@ -1,12 +1,13 @@
 """The stubs of the Python package, from api.json: every field with its type, every result with its figures."""
 from api import all_line, leaves_out, may_be_left_out, method_name, plural
 
-HEAD = '''# Made from api.json by bindings/generate/python_stubs.py. Edit the headers.
+HEAD = """# Made from api.json by bindings/generate/python_stubs.py. Edit the headers.
 from os import PathLike
 from typing import Any, Mapping, NoReturn, Sequence, Tuple, Union, type_check_only
 
 from ._more import Batch as Batch, Error as Error, ImpossibleError as ImpossibleError, InputError as InputError
-from ._more import InternalError as InternalError, LimitError as LimitError, RefusedError as RefusedError, batch as batch
+from ._more import InternalError as InternalError, LimitError as LimitError, RefusedError as RefusedError
+from ._more import batch as batch
 
 # A length, a slope or an angle: a number in the field's unit, or the trade's notation.
 _Measure = Union[float, str]
@@ -29,14 +30,16 @@ def words(name: str) -> list[str]: ...
 def calculations() -> list[str]: ...
 def explain(name: str) -> str: ...
 def _live_blocks() -> int: ...
-'''
+"""
 
 
 def given_type(field):
     kind = field["kind"]
     if kind == "number":
         name = field["name"]
-        notation = field["unit"] in ("in", "deg") or name == "slope" or name.startswith("slope_") or name.endswith("_slope")
+        notation = (
+            field["unit"] in ("in", "deg") or name == "slope" or name.startswith("slope_") or name.endswith("_slope")
+        )
         return "_Measure" if notation else "float"
     if kind in ("list", "numbers"):
         return "Sequence[Any]" if kind == "list" else "Sequence[_Measure]"
@@ -44,17 +47,33 @@ def given_type(field):
 
 
 def argument_type(argument):
-    return {"number": "_Measure", "integer": "int", "size": "int", "bool": "bool", "word": "str", "text": "str", "numbers": "Sequence[_Measure]",
-            "structs": "Union[Sequence[Any], Mapping[str, Any]]", "struct": "Union[Sequence[Any], Mapping[str, Any]]"}.get(
-                argument["form"]) or argument["handle"]
+    return {
+        "number": "_Measure",
+        "integer": "int",
+        "size": "int",
+        "bool": "bool",
+        "word": "str",
+        "text": "str",
+        "numbers": "Sequence[_Measure]",
+        "structs": "Union[Sequence[Any], Mapping[str, Any]]",
+        "struct": "Union[Sequence[Any], Mapping[str, Any]]",
+    }.get(argument["form"]) or argument["handle"]
 
 
 def result_type(result):
     form = result["form"]
     if form == "struct":
         return class_name(result["struct"])
-    return {"number": "float", "integer": "int", "size": "int", "bool": "bool", "word": "str", "text": "str", "chars": "str",
-            "nothing": "None"}.get(form) or result["handle"]
+    return {
+        "number": "float",
+        "integer": "int",
+        "size": "int",
+        "bool": "bool",
+        "word": "str",
+        "text": "str",
+        "chars": "str",
+        "nothing": "None",
+    }.get(form) or result["handle"]
 
 
 def class_name(struct):
@@ -78,7 +97,10 @@ def result_class(api, struct, calculation=None, main=False):
         name = field["words"] if field["kind"] == "range" else field["name"]
         lines += ["    @property", "    def %s(self) -> %s: ..." % (name, figure_type(api, calculation, field))]
         if field["kind"] == "bits":
-            lines += ["    @property", "    def %s_names(self) -> list[str]: ..." % (name[:-1] if name.endswith("s") else name)]
+            lines += [
+                "    @property",
+                "    def %s_names(self) -> list[str]: ..." % (name[:-1] if name.endswith("s") else name),
+            ]
     if main:
         for item in calculation["lists"]:
             of = class_name(item["struct"]) if item["struct"] else "float"
@@ -105,26 +127,39 @@ def parameters(api, function):
 
 
 def field_parameters(api, struct):
-    return ["%s: %s = ..." % (f["name"], given_type(f) if f["need"] == "required" else "Union[%s, None]" % given_type(f))
-            for f in api.inputs(struct)]
+    return [
+        "%s: %s = ..." % (f["name"], given_type(f) if f["need"] == "required" else "Union[%s, None]" % given_type(f))
+        for f in api.inputs(struct)
+    ]
 
 
 def method_lines(api, function):
     name = method_name(function)
-    lines = ["    def %s(%s) -> %s: ..." % (name, ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))]
+    lines = [
+        "    def %s(%s) -> %s: ..."
+        % (name, ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))
+    ]
     if function["writes"]:
-        lines.append("    def %s(%s) -> None: ..." % (function["writes"], ", ".join(["self", "path: _Path"] + parameters(api, function))))
+        lines.append(
+            "    def %s(%s) -> None: ..."
+            % (function["writes"], ", ".join(["self", "path: _Path"] + parameters(api, function)))
+        )
     return lines
 
 
 def handle_class(api, handle):
     lines = ["", "class %s(Handle):" % handle["name"]]
     for function in handle["makers"]:
-        lines.append("    def __new__(%s) -> %s: ..." % (", ".join(["cls"] + parameters(api, function)), handle["name"]))
+        lines.append(
+            "    def __new__(%s) -> %s: ..." % (", ".join(["cls"] + parameters(api, function)), handle["name"])
+        )
     for function in handle["methods"]:
         lines += method_lines(api, function)
     for item in handle["lists"]:
-        lines += ["    @property", "    def %s(self) -> Tuple[%s, ...]: ..." % (item["plural"], class_name(item["struct"]))]
+        lines += [
+            "    @property",
+            "    def %s(self) -> Tuple[%s, ...]: ..." % (item["plural"], class_name(item["struct"])),
+        ]
     return lines if len(lines) > 2 else lines + ["    ..."]
 
 
@@ -147,7 +182,11 @@ def stubs(api):
     for handle in api.handles.values():
         lines += handle_class(api, handle)
     for function in api.functions:
-        lines += ["", "def %s(%s) -> %s: ..." % (function["name"], ", ".join(parameters(api, function)), result_type(function["result"]))]
+        lines += [
+            "",
+            "def %s(%s) -> %s: ..."
+            % (function["name"], ", ".join(parameters(api, function)), result_type(function["result"])),
+        ]
     for menu in api.menus:
         lines += ["", "def %s() -> list[str]: ..." % plural(menu["name"])]
     return HEAD + "\n".join(all_line(api) + lines) + "\n"

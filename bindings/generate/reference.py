@@ -39,7 +39,10 @@ def valid(api, field):
 def inputs(api, struct):
     lines = ["| field | need | valid | meaning |", "|---|---|---|---|"]
     for field in api.inputs(struct):
-        lines.append("| `%s` | %s | %s | %s |" % (field["name"], cell(need(field)), cell(valid(api, field)), cell(field["meaning"])))
+        lines.append(
+            "| `%s` | %s | %s | %s |"
+            % (field["name"], cell(need(field)), cell(valid(api, field)), cell(field["meaning"]))
+        )
     return lines
 
 
@@ -64,7 +67,11 @@ def texts(api, struct):
 def how(calculation):
     name = calculation["name"]
     if calculation["answer"]:
-        c = "frame_%s_solve(&in, &answer, working)`, `frame_%s_result(answer, &out)`, `frame_%s_free(answer)" % (name, name, name)
+        c = "frame_%s_solve(&in, &answer, working)`, `frame_%s_result(answer, &out)`, `frame_%s_free(answer)" % (
+            name,
+            name,
+            name,
+        )
     else:
         c = "frame_%s(&in, &out, working)" % name
     return ["C `%s` · Python `frame.%s(...)` · Lua `frame.%s{...}`" % (c, name, name)]
@@ -72,7 +79,9 @@ def how(calculation):
 
 def calculation_lines(api, calculation):
     name = calculation["name"]
-    lines = ["", "### %s" % name, "", plain(calculation["doc"]), ""] + how(calculation) + [""] + inputs(api, name + "_in")
+    lines = (
+        ["", "### %s" % name, "", plain(calculation["doc"]), ""] + how(calculation) + [""] + inputs(api, name + "_in")
+    )
     lines += [""] + outputs(api, name + "_out") + texts(api, name + "_out")
     for item in calculation["lists"]:
         lines += ["", "`%s`: %s" % (item["plural"], cell(item["doc"]))]
@@ -89,15 +98,26 @@ def signature(function):
 
 def function_lines(function, title, python, lua):
     c = "frame_" + function["name"]
-    return ["", "#### %s" % title, "", plain(function["doc"]), "", "C `%s` · Python `%s` · Lua `%s`" % (c, python, lua)]
+    calls = "C `%s` · Python `%s` · Lua `%s`" % (c, python, lua)
+    return ["", "#### %s" % title, "", plain(function["doc"]), "", calls]
 
 
 def handle_lines(api, handle):
     name = handle["name"]
-    lines = ["", "### %s" % name, "", "In C a `frame_%s *`, freed with `frame_%s_free`; in Python and Lua it goes when nothing uses it." % (name, name)]
+    lines = [
+        "",
+        "### %s" % name,
+        "",
+        "In C a `frame_%s *`, freed with `frame_%s_free`; in Python and Lua it goes when nothing uses it."
+        % (name, name),
+    ]
     for function in handle["makers"]:
-        lines += function_lines(function, "%s(%s)" % (name, signature(function)), "frame.%s(%s)" % (name, signature(function)),
-                                "frame.%s(%s)" % (name, signature(function)))
+        lines += function_lines(
+            function,
+            "%s(%s)" % (name, signature(function)),
+            "frame.%s(%s)" % (name, signature(function)),
+            "frame.%s(%s)" % (name, signature(function)),
+        )
     for function in handle["methods"]:
         method = "%s(%s)" % (method_name(function), signature(function))
         lines += function_lines(function, method, "%s.%s" % (name, method), "%s:%s" % (name, method))
@@ -124,19 +144,28 @@ def elements(api):
 def words_lines(api):
     lines = ["", "## Words", "", "In C a word is a constant; in Python and Lua any spelling listed, in any capitals."]
     for words in api.words.values():
-        used_as_bits = words["name"].endswith(("_caution", "_not_checked")) or words["name"] in ("status", "field_kind", "field_need")
+        used_as_bits = words["name"].endswith(("_caution", "_not_checked")) or words["name"] in (
+            "status",
+            "field_kind",
+            "field_need",
+        )
         if used_as_bits or not words["entries"]:
             continue
         lines += ["", "### %s" % words["name"], "", cell(words["doc"]), "", "| word | C | meaning |", "|---|---|---|"]
         for entry in words["entries"]:
-            lines.append("| %s | `%s` | %s |" % (", ".join('"%s"' % w for w in entry["words"]), entry["constant"], cell(entry["meaning"])))
+            lines.append(
+                "| %s | `%s` | %s |"
+                % (", ".join('"%s"' % w for w in entry["words"]), entry["constant"], cell(entry["meaning"]))
+            )
     return lines
 
 
 def statuses(api):
     lines = ["", "## What a refusal is called", "", "| status | number | meaning |", "|---|---|---|"]
     for entry in api.words["status"]["entries"]:
-        lines.append("| %s | %d `%s` | %s |" % (entry["words"][0], entry["value"], entry["constant"], cell(entry["meaning"])))
+        lines.append(
+            "| %s | %d `%s` | %s |" % (entry["words"][0], entry["value"], entry["constant"], cell(entry["meaning"]))
+        )
     return lines
 
 
@@ -152,8 +181,13 @@ def reference(api):
         call = "frame.%s(%s)" % (function["name"], signature(function))
         lines += function_lines(function, function["name"], call, call)
     for menu in api.menus:
-        lines += ["", "#### %s()" % plural(menu["name"]), "", "The names of all %s, for a menu (Python, Lua; C `frame_%s_count`, "
-                  "`frame_%s_at`, `frame_%s_name`)." % ((plural(menu["name"]),) + (menu["name"],) * 3)]
+        lines += [
+            "",
+            "#### %s()" % plural(menu["name"]),
+            "",
+            "The names of all %s, for a menu (Python, Lua; C `frame_%s_count`, "
+            "`frame_%s_at`, `frame_%s_name`)." % ((plural(menu["name"]),) + (menu["name"],) * 3),
+        ]
     lines += elements(api) + words_lines(api) + statuses(api)
     return HEAD.replace("@VERSION@", api.version) + "\n".join(lines) + "\n"
 

@@ -40,10 +40,19 @@ def schema_of(api, field):
     elif kind == "text":
         made = {"type": "string"}
     elif kind == "numbers":
-        made = {"type": "array", "items": number(field), "minItems": int(field["least"]), "maxItems": int(field["most"])}
+        made = {
+            "type": "array",
+            "items": number(field),
+            "minItems": int(field["least"]),
+            "maxItems": int(field["most"]),
+        }
     else:
-        made = {"type": "array", "items": {"$ref": "#/$defs/%s" % field["element"]}, "minItems": int(field["least"]),
-                "maxItems": int(field["most"])}
+        made = {
+            "type": "array",
+            "items": {"$ref": "#/$defs/%s" % field["element"]},
+            "minItems": int(field["least"]),
+            "maxItems": int(field["most"]),
+        }
     made["description"] = plain(field["meaning"])
     if "fallback" in field:
         value = field["fallback"]
@@ -55,8 +64,12 @@ def schema_of(api, field):
 
 def struct_schema(api, name):
     fields = api.inputs(name)
-    made = {"type": "object", "description": plain(api.structs[name]["doc"]), "additionalProperties": False,
-            "properties": {f["name"]: schema_of(api, f) for f in fields}}
+    made = {
+        "type": "object",
+        "description": plain(api.structs[name]["doc"]),
+        "additionalProperties": False,
+        "properties": {f["name"]: schema_of(api, f) for f in fields},
+    }
     required = [f["name"] for f in fields if f["need"] == "required"]
     if required:
         made["required"] = required
@@ -65,10 +78,14 @@ def struct_schema(api, name):
 
 def schema(api):
     names = [n for n, s in api.structs.items() if s["kind"] != "out" and api.inputs(n)]
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": "libframe %s: what each calculation is given" % api.version,
-            "$defs": {name: struct_schema(api, name) for name in names},
-            "type": "object", "additionalProperties": False,
-            "properties": {name: {"$ref": "#/$defs/%s_in" % name} for name in api.calculations}}
+    return {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "libframe %s: what each calculation is given" % api.version,
+        "$defs": {name: struct_schema(api, name) for name in names},
+        "type": "object",
+        "additionalProperties": False,
+        "properties": {name: {"$ref": "#/$defs/%s_in" % name} for name in api.calculations},
+    }
 
 
 if __name__ == "__main__":

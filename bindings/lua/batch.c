@@ -1,4 +1,5 @@
-/* A calculation over columns: frame.batch("joist_span", {size = {...}, spacing_in = {12, 16}, species = "HF", outer = true}). */
+/* A calculation over columns: frame.batch("joist_span", {size = {...}, spacing_in = {12, 16}, species = "HF", outer =
+ * true}). */
 #include <stdio.h>
 #include <string.h>
 
@@ -45,24 +46,33 @@ static void *take(lua_State *L, int memory, size_t count, size_t size) {
     return block;
 }
 
-/* -- the columns given ------------------------------------------------------------------------------------------------------------- */
+/* -- the columns given -- */
 
-static frame_status convert(lua_State *L, const bound_struct *in, size_t field, size_t place, char *into) {
+static frame_status convert(lua_State *L, const bound_struct *in, size_t field, const char *name, char *into) {
     const frame_field *facts = &in->facts->fields[field];
     const bound_value value = bind_value(L, lua_gettop(L));
     const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
     double *number = (double *)(void *)into;
     int32_t *integer = (int32_t *)(void *)into;
-    char name[160];
-    snprintf(name, sizeof name, "%s[%zu]", facts->name, place);
-    if (facts->kind == FRAME_FIELD_NUMBER) *number = FRAME_NOT_GIVEN;
-    else *integer = FRAME_NOT_GIVEN_INT;
+    if (facts->kind == FRAME_FIELD_NUMBER)
+        *number = FRAME_NOT_GIVEN;
+    else
+        *integer = FRAME_NOT_GIVEN_INT;
     if (value.kind == BOUND_NOTHING) return FRAME_OK;
     if (facts->kind == FRAME_FIELD_NUMBER)
         return bound_take_number(name, in->fields[field].notation, facts->valid, &value, number);
     if (facts->kind == FRAME_FIELD_INTEGER) return bound_take_integer(name, facts->valid, &value, integer);
     if (facts->kind == FRAME_FIELD_BOOL) return bound_take_bool(name, &value, integer);
     return bound_take_word(&host, name, in->fields[field].words, &value, integer);
+}
+
+static void convert_one(lua_State *L, const bound_struct *in, size_t field, size_t place, char *into) {
+    char with_place[160];
+    if (!convert(L, in, field, in->facts->fields[field].name, into)) return;
+    snprintf(with_place, sizeof with_place, "%s[%zu]", in->facts->fields[field].name,
+             place); /* only a refusal needs it */
+    convert(L, in, field, with_place, into);
+    bind_error(L);
 }
 
 static void add_column(lua_State *L, batch_plan *plan, size_t field, int table) {
@@ -73,7 +83,7 @@ static void add_column(lua_State *L, batch_plan *plan, size_t field, int table) 
     *column = (given_column){field, count, 1, take(L, plan->memory, count, size)};
     for (size_t i = 0; i < count; i++) {
         lua_rawgeti(L, table, (lua_Integer)i + 1);
-        if (convert(L, in, field, i, column->data + i * size)) bind_error(L);
+        convert_one(L, in, field, i, column->data + i * size);
         lua_pop(L, 1);
     }
 }
@@ -101,7 +111,8 @@ static void add_given(lua_State *L, batch_plan *plan) {
     if (bound_take_field(&host, in, field, &value, plan->base->result.in, &plan->base->result.arena)) bind_error(L);
 }
 
-/* A table has no order of its own: the columns of a grid stand in the order of the header's fields, the last changing fastest. */
+/* A table has no order of its own: the columns of a grid stand in the order of the header's fields, the last changing
+ * fastest. */
 static void order(batch_plan *plan) {
     for (int i = 1; i < plan->column_count; i++)
         for (int k = i; k && plan->columns[k].field < plan->columns[k - 1].field; k--) {
@@ -120,8 +131,8 @@ static void count_rows(lua_State *L, batch_plan *plan) {
             if (column->count && plan->rows > ((size_t)1 << 32) / column->count) luaL_error(L, "too many rows");
             plan->rows *= column->count;
         } else if (column->count != plan->rows)
-            luaL_error(L, "%s: %d rows, where another column has %d", plan->of->in->facts->fields[column->field].name, (int)column->count,
-                       (int)plan->rows);
+            luaL_error(L, "%s: %d rows, where another column has %d", plan->of->in->facts->fields[column->field].name,
+                       (int)column->count, (int)plan->rows);
     }
 }
 
@@ -139,7 +150,8 @@ static void run(lua_State *L, batch_plan *plan, lua_batch *batch) {
     size_t out_count = 0;
     for (int i = 0; i < plan->column_count; i++) {
         const size_t size = width_of(&in->fields[plan->columns[i].field]);
-        ins[i] = (frame_batch_column){in->fields[plan->columns[i].field].name, expanded(L, plan, &plan->columns[i], size), size};
+        ins[i] = (frame_batch_column){in->fields[plan->columns[i].field].name,
+                                      expanded(L, plan, &plan->columns[i], size), size};
     }
     for (size_t i = 0; i < out->field_count && i < MOST_COLUMNS; i++) {
         if (!is_scalar(&out->fields[i]) && out->fields[i].kind != FRAME_FIELD_BITS) continue;
@@ -150,7 +162,8 @@ static void run(lua_State *L, batch_plan *plan, lua_batch *batch) {
     int32_t *statuses = take(L, plan->memory, plan->rows, sizeof *statuses);
     batch->statuses = statuses;
     batch->rows = plan->rows;
-    if (frame_batch(plan->of->calculation, plan->base->result.in, ins, (size_t)plan->column_count, outs, out_count, plan->rows, statuses))
+    if (frame_batch(plan->of->calculation, plan->base->result.in, ins, (size_t)plan->column_count, outs, out_count,
+                    plan->rows, statuses))
         bind_error(L);
 }
 
@@ -160,7 +173,8 @@ int bind_batch(lua_State *L) {
     luaL_checktype(L, 2, LUA_TTABLE);
     lua_settop(L, 2);
     if (!plan.of || plan.of->calculation->solve) {
-        frame_fail(FRAME_UNKNOWN_NAME, "calculation", name, "a calculation with a fixed answer", "calculation: \"%s\" has no batch form", name);
+        frame_fail(FRAME_UNKNOWN_NAME, "calculation", name, "a calculation with a fixed answer",
+                   "calculation: \"%s\" has no batch form", name);
         return bind_error(L);
     }
     lua_batch *batch = lua_newuserdatauv(L, sizeof *batch, 1);
@@ -182,17 +196,21 @@ int bind_batch(lua_State *L) {
     return 1;
 }
 
-/* -- the columns of results ----------------------------------------------------------------------------------------------------------- */
+/* -- the columns of results -- */
 
 static void push_cell(lua_State *L, const lua_batch *batch, size_t field, size_t row, void *scratch) {
     const bound_struct *out = batch->of->out;
     const size_t size = width_of(&out->facts->fields[field]);
     memcpy((char *)scratch + out->facts->fields[field].offset, batch->out[field] + row * size, size);
     const bound_given given = bound_read(out, field, scratch);
-    if (given.worth == BOUND_WORTH_NUMBER) lua_pushnumber(L, given.number);
-    else if (given.worth == BOUND_WORTH_INTEGER) lua_pushinteger(L, given.integer);
-    else if (given.worth == BOUND_WORTH_BOOL) lua_pushboolean(L, given.integer);
-    else if (given.worth == BOUND_WORTH_TEXT) lua_pushstring(L, given.text);
+    if (given.worth == BOUND_WORTH_NUMBER)
+        lua_pushnumber(L, given.number);
+    else if (given.worth == BOUND_WORTH_INTEGER)
+        lua_pushinteger(L, given.integer);
+    else if (given.worth == BOUND_WORTH_BOOL)
+        lua_pushboolean(L, given.integer);
+    else if (given.worth == BOUND_WORTH_TEXT)
+        lua_pushstring(L, given.text);
     else if (given.worth == BOUND_WORTH_BITS) {
         const bound_result one = {.of = out, .calculation = batch->of, .out = scratch};
         char sentence[1024];
@@ -219,8 +237,8 @@ static int batch_index(lua_State *L) {
     const int status = !strcmp(name, "status");
     if (!status && (!facts || facts - out->fields >= MOST_COLUMNS || !batch->out[facts - out->fields])) {
         const char *near = frame_field_nearest(out, name);
-        frame_fail(FRAME_UNKNOWN_FIELD, name, "", near ? near : "", "%s: %s gives no such column%s%s", name, batch->of->calculation->name,
-                   near ? "; the nearest is " : "", near ? near : "");
+        frame_fail(FRAME_UNKNOWN_FIELD, name, "", near ? near : "", "%s: %s gives no such column%s%s", name,
+                   batch->of->calculation->name, near ? "; the nearest is " : "", near ? near : "");
         return bind_error(L);
     }
     void *scratch = lua_newuserdatauv(L, out->size, 0);
@@ -246,12 +264,14 @@ static int batch_text(lua_State *L) {
     const lua_batch *batch = luaL_checkudata(L, 1, BIND_BATCH_TYPE);
     size_t failed = 0;
     for (size_t row = 0; row < batch->rows; row++) failed += batch->statuses[row] != FRAME_OK;
-    lua_pushfstring(L, "%s of %I rows, %I failed", batch->of->calculation->name, (LUAI_UACINT)batch->rows, (LUAI_UACINT)failed);
+    lua_pushfstring(L, "%s of %I rows, %I failed", batch->of->calculation->name, (LUAI_UACINT)batch->rows,
+                    (LUAI_UACINT)failed);
     return 1;
 }
 
 void bind_batch_open(lua_State *L) {
-    static const luaL_Reg meta[] = {{"__index", batch_index}, {"__len", batch_length}, {"__tostring", batch_text}, {NULL, NULL}};
+    static const luaL_Reg meta[] = {
+        {"__index", batch_index}, {"__len", batch_length}, {"__tostring", batch_text}, {NULL, NULL}};
     luaL_newmetatable(L, BIND_BATCH_TYPE);
     luaL_setfuncs(L, meta, 0);
     lua_pop(L, 1);

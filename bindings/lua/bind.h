@@ -1,7 +1,7 @@
 /* Lua's side of the shared interface: its userdata, its values, its errors, and the BIND_ macros of frame.i.
  *
- * Lua's errors jump. So whatever C takes during a call belongs to a userdata on the stack before anything can jump, and a
- * failure is first put into a table, then cleaned up after, and raised last. */
+ * Lua's errors jump. So whatever C takes during a call belongs to a userdata on the stack before anything can jump, and
+ * a failure is first put into a table, then cleaned up after, and raised last. */
 #ifndef FRAME_BINDINGS_LUA_BIND_H
 #define FRAME_BINDINGS_LUA_BIND_H
 
@@ -56,7 +56,8 @@ size_t bind_count(const bound_host *host, const bound_value *value, int *named);
 int bind_recall(const bound_host *host, int words, const bound_value *value, int32_t *number);
 void bind_remember(const bound_host *host, int words, const bound_value *value, int32_t number);
 /* Takes one entry of a call's table: the names of its fields are looked up in a table of their places. */
-frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena, int *working);
+frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena,
+                             int *working);
 void bind_values_open(lua_State *L);
 
 /* -- errors.c -- */
@@ -80,11 +81,13 @@ frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound
 void bind_push_chars(lua_State *L, const char *chars);
 
 /* -- result.c, list.c, handle.c -- */
-lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in, int with_out);
+lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in,
+                            int with_out);
 lua_handle *bind_new_handle(lua_State *L, const bound_handle *kind);
 lua_result *bind_test_result(lua_State *L, int place);
 lua_result *bind_check_result(lua_State *L, int place);
-/* Lets the collector give back what the result at a place has taken. Costs a little: only results that took memory have it. */
+/* Lets the collector give back what the result at a place has taken. Costs a little: only results that took memory have
+ * it. */
 void bind_own_memory(lua_State *L, int place);
 frame_answer *bind_answer_of(const lua_result *object);
 void bind_push_item(lua_State *L, int owner, int list, size_t place);
@@ -127,7 +130,8 @@ FRAME_API int luaopen_frame(lua_State *L); /* the one name that shows */
 #define BIND_TEXT_OF(scratch) ((scratch)->text)
 #define BIND_FREE_TEXT(scratch) bind_scratch_end(scratch)
 
-#define BIND_NO_CALL {0, NULL, NULL, NULL}
+#define BIND_NO_CALL \
+    { 0, NULL, NULL, NULL }
 #define BIND_BEGIN(call, place, calculation) bind_begin(L, &(call), place, calculation)
 #define BIND_NEW_RESULT(call, of) bind_begin_result(L, &(call), of)
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(L, &(call), kind)

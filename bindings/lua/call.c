@@ -26,9 +26,11 @@ int bind_begin(lua_State *L, bind_call *call, int place, const bound_calculation
     call->place = lua_gettop(L);
     call->result = &object->result;
     bound_blank(of->in, object->result.in);
-    if (!lua_isnil(L, place) && !lua_istable(L, place)) return refuse(L, of->calculation->name, place, "table of its fields");
+    if (!lua_isnil(L, place) && !lua_istable(L, place))
+        return refuse(L, of->calculation->name, place, "table of its fields");
     const frame_status status =
-        lua_isnil(L, place) ? FRAME_OK : bind_take_table(L, place, of->in, object->result.in, &object->result.arena, &working);
+        lua_isnil(L, place) ? FRAME_OK
+                            : bind_take_table(L, place, of->in, object->result.in, &object->result.arena, &working);
     if (status) {
         bound_result_release(&object->result); /* nothing has jumped so far; pushing an error may */
         bind_push_error(L);
@@ -71,8 +73,8 @@ frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound
     return object->result.answer;
 }
 
-/* The collector sees a few hundred bytes where an answer or a drawing holds a hundred thousand. Without being told it would let
- * a loop pile them up. */
+/* The collector sees a few hundred bytes where an answer or a drawing holds a hundred thousand. Without being told it
+ * would let a loop pile them up. */
 void bind_tell_collector(lua_State *L) {
     static atomic_long told;
     enum { WORTH_TELLING = 1 << 16 };
@@ -83,7 +85,7 @@ void bind_tell_collector(lua_State *L) {
     atomic_store_explicit(&told, bound_live_bytes(), memory_order_relaxed);
 }
 
-/* -- scratch ------------------------------------------------------------------------------------------------------------------ */
+/* -- scratch -- */
 
 lua_scratch *bind_scratch(lua_State *L) {
     luaL_checkstack(L, 16, NULL);

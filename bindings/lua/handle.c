@@ -20,7 +20,7 @@ static int collect(lua_State *L) {
     return 0;
 }
 
-/* -- lists -------------------------------------------------------------------------------------------------------------------- */
+/* -- lists -- */
 
 static int push_items(lua_State *L, const lua_handle *handle, const bound_list *list) {
     const size_t count = list->count(handle->pointer);
@@ -28,7 +28,8 @@ static int push_items(lua_State *L, const lua_handle *handle, const bound_list *
     for (size_t i = 0; i < count; i++) {
         lua_result *item = bind_new_result(L, list->item, NULL, 0, 1);
         bind_own_memory(L, -1);
-        if (list->at(handle->pointer, i, item->result.out, list->item->facts->size) || bound_result_own_texts(&item->result))
+        if (list->at(handle->pointer, i, item->result.out, list->item->facts->size) ||
+            bound_result_own_texts(&item->result))
             return bind_error(L);
         lua_rawseti(L, -2, (lua_Integer)i + 1);
     }
@@ -51,7 +52,7 @@ static int call_items(lua_State *L) {
     return 1;
 }
 
-/* -- methods -------------------------------------------------------------------------------------------------------------------- */
+/* -- methods -- */
 
 int bind_push_method(lua_State *L, const char *owner, int name) {
     const int top = lua_gettop(L);
@@ -76,8 +77,8 @@ static int unknown(lua_State *L, const lua_handle *handle, const char *name) {
         lua_pushnil(L);
         for (; lua_next(L, -2); lua_pop(L, 1)) frame_nearest_try(&nearest, lua_tostring(L, -2));
     }
-    frame_fail(FRAME_UNKNOWN_FIELD, name, "", nearest.best ? nearest.best : "", "%s: a %s has none%s%s", name, handle->kind->name,
-               nearest.best ? "; the nearest is " : "", nearest.best ? nearest.best : "");
+    frame_fail(FRAME_UNKNOWN_FIELD, name, "", nearest.best ? nearest.best : "", "%s: a %s has none%s%s", name,
+               handle->kind->name, nearest.best ? "; the nearest is " : "", nearest.best ? nearest.best : "");
     return bind_error(L);
 }
 

@@ -97,13 +97,15 @@ static int equal(lua_State *L) {
 
 static int text_of(lua_State *L) {
     const lua_list *list = luaL_checkudata(L, 1, BIND_LIST_TYPE);
-    lua_pushfstring(L, "%s (%I)", list->owner->result.calculation->calculation->lists[list->list].plural, (LUAI_UACINT)list->count);
+    lua_pushfstring(L, "%s (%I)", list->owner->result.calculation->calculation->lists[list->list].plural,
+                    (LUAI_UACINT)list->count);
     return 1;
 }
 
 void bind_list_open(lua_State *L) {
     static const luaL_Reg meta[] = {{"__index", index_of}, {"__len", length_of}, {"__call", call},
-                                    {"__pairs", pairs_of}, {"__eq", equal},      {"__tostring", text_of}, {NULL, NULL}};
+                                    {"__pairs", pairs_of}, {"__eq", equal},      {"__tostring", text_of},
+                                    {NULL, NULL}};
     luaL_newmetatable(L, BIND_LIST_TYPE);
     luaL_setfuncs(L, meta, 0);
     lua_pop(L, 1);

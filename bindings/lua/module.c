@@ -5,7 +5,7 @@
 #include "bound_made.h"
 #include "text/writer.h"
 
-/* -- functions of the module ------------------------------------------------------------------------------------------------------ */
+/* -- functions of the module -- */
 
 static int push_words(lua_State *L, const char *name) {
     const size_t count = frame_word_count(name);
@@ -21,8 +21,12 @@ static int push_words(lua_State *L, const char *name) {
     return 1;
 }
 
-static int words(lua_State *L) { return push_words(L, luaL_checkstring(L, 1)); }
-static int menu(lua_State *L) { return push_words(L, lua_tostring(L, lua_upvalueindex(1))); }
+static int words(lua_State *L) {
+    return push_words(L, luaL_checkstring(L, 1));
+}
+static int menu(lua_State *L) {
+    return push_words(L, lua_tostring(L, lua_upvalueindex(1)));
+}
 
 static int help(lua_State *L) {
     const char *name = luaL_checkstring(L, 1);
@@ -44,9 +48,13 @@ static void push_fields(lua_State *L, const frame_struct *facts) {
     lua_createtable(L, (int)facts->field_count, 0);
     for (size_t i = 0; i < facts->field_count; i++) {
         const frame_field *field = &facts->fields[i];
-        const char *texts[][2] = {{"name", field->name}, {"kind", frame_word_text("field_kind", field->kind)},
-                                  {"need", frame_word_text("field_need", field->need)}, {"unit", field->unit},
-                                  {"meaning", field->meaning}, {"valid", field->valid}, {"default", field->fallback_text},
+        const char *texts[][2] = {{"name", field->name},
+                                  {"kind", frame_word_text("field_kind", field->kind)},
+                                  {"need", frame_word_text("field_need", field->need)},
+                                  {"unit", field->unit},
+                                  {"meaning", field->meaning},
+                                  {"valid", field->valid},
+                                  {"default", field->fallback_text},
                                   {"words", field->words}};
         lua_createtable(L, 0, 12);
         for (size_t t = 0; t < sizeof texts / sizeof *texts; t++) {
@@ -72,7 +80,8 @@ static int fields(lua_State *L) {
     const frame_calculation *calculation = frame_calculation_find(name);
     const frame_struct *facts = calculation ? frame_calculation_in(calculation) : frame_struct_find(name);
     if (!facts) {
-        frame_fail(FRAME_UNKNOWN_NAME, "name", name, "a calculation or a struct", "name: nothing is called \"%s\"", name);
+        frame_fail(FRAME_UNKNOWN_NAME, "name", name, "a calculation or a struct", "name: nothing is called \"%s\"",
+                   name);
         return bind_error(L);
     }
     push_fields(L, facts);
@@ -93,7 +102,7 @@ static int live_blocks(lua_State *L) {
     return 1;
 }
 
-/* -- methods that are made of others ---------------------------------------------------------------------------------------------- */
+/* -- methods that are made of others -- */
 
 /* handle:write_svg(path, ...): what the method of the upvalue gives, whole or not at all in a file. */
 static int write_file(lua_State *L) {
@@ -130,7 +139,7 @@ static int view(lua_State *L) {
     return 1;
 }
 
-/* -- opening ---------------------------------------------------------------------------------------------------------------------- */
+/* -- opening -- */
 
 /* Pushes the table of an owner's methods. */
 static void methods_of(lua_State *L, const char *owner) {
@@ -189,8 +198,10 @@ static int scratch_collect(lua_State *L) {
 }
 
 static int open_all(lua_State *L) {
-    static const luaL_Reg functions[] = {{"words", words},   {"help", help},   {"fields", fields}, {"calculations", calculations},
-                                         {"batch", bind_batch}, {"_live_blocks", live_blocks}, {NULL, NULL}};
+    static const luaL_Reg functions[] = {{"words", words},      {"help", help},
+                                         {"fields", fields},    {"calculations", calculations},
+                                         {"batch", bind_batch}, {"_live_blocks", live_blocks},
+                                         {NULL, NULL}};
     bind_values_open(L);
     bind_errors_open(L);
     bind_result_open(L);

@@ -3,13 +3,16 @@
 
 #include "bind.h"
 
-/* The two metatables of results, in the registry under these addresses: the owning one is collected with a call. Both carry
- * plain_mark. */
+/* The two metatables of results, in the registry under these addresses: the owning one is collected with a call. Both
+ * carry plain_mark. */
 static char plain_mark, owning_mark;
 
-static size_t round_up(size_t size) { return (size + 15) & ~(size_t)15; }
+static size_t round_up(size_t size) {
+    return (size + 15) & ~(size_t)15;
+}
 
-lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in, int with_out) {
+lua_result *bind_new_result(lua_State *L, const bound_struct *of, const bound_calculation *calculation, int with_in,
+                            int with_out) {
     const size_t head = round_up(sizeof(lua_result));
     const size_t in_size = with_in ? round_up(calculation->in->facts->size) : 0;
     const size_t out_size = with_out ? round_up(of->facts->size) : 0;
@@ -44,18 +47,24 @@ lua_result *bind_check_result(lua_State *L, int place) {
     return object;
 }
 
-frame_answer *bind_answer_of(const lua_result *object) { return object->owner ? object->owner->result.answer : object->result.answer; }
+frame_answer *bind_answer_of(const lua_result *object) {
+    return object->owner ? object->owner->result.answer : object->result.answer;
+}
 
-static lua_result *check(lua_State *L, int place) { return bind_check_result(L, place); }
+static lua_result *check(lua_State *L, int place) {
+    return bind_check_result(L, place);
+}
 
 static int collect(lua_State *L) {
     bound_result_release(&check(L, 1)->result);
     return 0;
 }
 
-const char *bind_shown_name(const frame_field *field) { return field->kind == FRAME_FIELD_RANGE ? field->words : field->name; }
+const char *bind_shown_name(const frame_field *field) {
+    return field->kind == FRAME_FIELD_RANGE ? field->words : field->name;
+}
 
-/* -- values ------------------------------------------------------------------------------------------------------------------------ */
+/* -- values -- */
 
 static void push_sentences(lua_State *L, const lua_result *object, size_t field, int want_names) {
     char sentence[1024];
@@ -87,24 +96,38 @@ void bind_push_field(lua_State *L, int place, size_t field) {
     const lua_result *object = lua_touserdata(L, place);
     const bound_given given = bound_read(object->result.of, field, object->result.out);
     switch (given.worth) {
-        case BOUND_WORTH_NUMBER: lua_pushnumber(L, given.number); break;
-        case BOUND_WORTH_INTEGER: lua_pushinteger(L, given.integer); break;
-        case BOUND_WORTH_BOOL: lua_pushboolean(L, given.integer); break;
-        case BOUND_WORTH_TEXT: lua_pushstring(L, given.text); break;
-        case BOUND_WORTH_BITS: push_sentences(L, object, field, 0); break;
-        case BOUND_WORTH_RANGE: push_range(L, place, object, field); break;
-        default: lua_pushnil(L);
+        case BOUND_WORTH_NUMBER:
+            lua_pushnumber(L, given.number);
+            break;
+        case BOUND_WORTH_INTEGER:
+            lua_pushinteger(L, given.integer);
+            break;
+        case BOUND_WORTH_BOOL:
+            lua_pushboolean(L, given.integer);
+            break;
+        case BOUND_WORTH_TEXT:
+            lua_pushstring(L, given.text);
+            break;
+        case BOUND_WORTH_BITS:
+            push_sentences(L, object, field, 0);
+            break;
+        case BOUND_WORTH_RANGE:
+            push_range(L, place, object, field);
+            break;
+        default:
+            lua_pushnil(L);
     }
 }
 
-/* -- index: figures, lists, short names, methods, in this order; anything else is refused with the nearest ------------------------- */
+/* -- index: figures, lists, short names, methods, in this order; anything else is refused with the nearest -- */
 
 static int unknown(lua_State *L, const lua_result *object, const char *name) {
     const frame_struct *facts = object->result.of->facts;
     const frame_calculation *of = object->result.calculation ? object->result.calculation->calculation : NULL;
     frame_nearest nearest = {name, NULL, 0};
     for (size_t i = 0; i < facts->field_count; i++) frame_nearest_try(&nearest, bind_shown_name(&facts->fields[i]));
-    for (size_t i = 0; object->result.answer && i < of->list_count; i++) frame_nearest_try(&nearest, of->lists[i].plural);
+    for (size_t i = 0; object->result.answer && i < of->list_count; i++)
+        frame_nearest_try(&nearest, of->lists[i].plural);
     frame_fail(FRAME_UNKNOWN_FIELD, name, "", nearest.best ? nearest.best : "", "%s: %s gives no such figure%s%s", name,
                of && object->result.list < 0 ? of->name : facts->name, nearest.best ? "; the nearest is " : "",
                nearest.best ? nearest.best : "");
@@ -137,7 +160,7 @@ static int index_of(lua_State *L) {
     return unknown(L, object, name);
 }
 
-/* -- as text, as a table, walked, compared --------------------------------------------------------------------------------------------- */
+/* -- as text, as a table, walked, compared -- */
 
 static int text_of(lua_State *L) {
     const lua_result *object = check(L, 1);
@@ -236,7 +259,8 @@ static int has_caution(lua_State *L) {
 }
 
 static int refuse_write(lua_State *L) {
-    frame_fail(FRAME_CONFLICT, lua_type(L, 2) == LUA_TSTRING ? lua_tostring(L, 2) : "", "", "to_table() for a table of your own",
+    frame_fail(FRAME_CONFLICT, lua_type(L, 2) == LUA_TSTRING ? lua_tostring(L, 2) : "", "",
+               "to_table() for a table of your own",
                "a result is not written to: its to_table() gives a table of your own");
     return bind_error(L);
 }
@@ -251,8 +275,9 @@ static void open_places(lua_State *L, const bound_struct *of) {
 }
 
 static void open_metatable(lua_State *L, const char *mark, int owning) {
-    static const luaL_Reg meta[] = {{"__index", index_of}, {"__newindex", refuse_write}, {"__tostring", text_of},
-                                    {"__pairs", pairs_of}, {"__eq", equal},              {NULL, NULL}};
+    static const luaL_Reg meta[] = {{"__index", index_of},   {"__newindex", refuse_write},
+                                    {"__tostring", text_of}, {"__pairs", pairs_of},
+                                    {"__eq", equal},         {NULL, NULL}};
     lua_newtable(L);
     luaL_setfuncs(L, meta, 0);
     if (owning) {

@@ -4,8 +4,8 @@
 
 #include "bind.h"
 
-/* For each list of words a table of the texts looked up so far, and for each struct one of its fields' places, both in the
- * registry under the address of what they belong to. */
+/* For each list of words a table of the texts looked up so far, and for each struct one of its fields' places, both in
+ * the registry under the address of what they belong to. */
 enum { MOST_REMEMBERED = 512 };
 
 bound_value bind_value(lua_State *L, int place) {
@@ -38,7 +38,8 @@ bound_value bind_value(lua_State *L, int place) {
             value.kind = BOUND_NOTHING;
             value.type = "nil";
             break;
-        default: value.type = lua_typename(L, type);
+        default:
+            value.type = lua_typename(L, type);
     }
     return value;
 }
@@ -91,7 +92,8 @@ size_t bind_count(const bound_host *host, const bound_value *many, int *named) {
         lua_settop(L, top + 1);
     }
     lua_settop(L, top);
-    /* A lone far place would ask for a list of so many items: beyond the table's own length is a hole, and refused as one. */
+    /* A lone far place would ask for a list of so many items: beyond the table's own length is a hole, and refused as
+     * one. */
     const size_t length = (size_t)lua_rawlen(L, table);
     return most > length + 1024 ? length + 1024 : most;
 }
@@ -128,9 +130,10 @@ void bind_remember(const bound_host *host, int words, const bound_value *value, 
     if (lua_pcall(L, 3, 0, 0)) lua_pop(L, 1); /* without memory it is looked up again next time */
 }
 
-/* -- the table of a call ------------------------------------------------------------------------------------------------- */
+/* -- the table of a call -- */
 
-static frame_status take_named(lua_State *L, int names, const bound_struct *of, void *object, frame_arena *arena, int *working) {
+static frame_status take_named(lua_State *L, int names, const bound_struct *of, void *object, frame_arena *arena,
+                               int *working) {
     const int key = lua_gettop(L) - 1, value_place = key + 1;
     const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
     const bound_value value = bind_value(L, value_place);
@@ -147,7 +150,8 @@ static frame_status take_named(lua_State *L, int names, const bound_struct *of, 
     return bound_unknown_field(of, lua_tostring(L, key));
 }
 
-frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena, int *working) {
+frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena,
+                             int *working) {
     const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
     frame_status status = FRAME_OK;
     lua_rawgetp(L, LUA_REGISTRYINDEX, of);

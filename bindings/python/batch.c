@@ -1,5 +1,5 @@
-/* A calculation over columns. A column of doubles is read where it lies, whatever its stride; anything else is converted
- * once. The interpreter's lock is let go while the rows are worked through. */
+/* A calculation over columns. A column of doubles is read where it lies, whatever its stride; anything else is
+ * converted once. The interpreter's lock is let go while the rows are worked through. */
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
@@ -8,36 +8,43 @@
 
 enum { MOST_COLUMNS = 64 };
 
-static int is_wide(const frame_field *field) { return field->kind == FRAME_FIELD_NUMBER || field->kind == FRAME_FIELD_BITS; }
+static int is_wide(const frame_field *field) {
+    return field->kind == FRAME_FIELD_NUMBER || field->kind == FRAME_FIELD_BITS;
+}
 
 static int fail_raised(void) {
     bind_raise();
     return 0;
 }
 
-/* -- converting ---------------------------------------------------------------------------------------------------------------- */
+/* -- converting -- */
 
-static int convert_one(const bound_struct *of, size_t field, PyObject *object, size_t place, char *into) {
+static frame_status convert(const bound_struct *of, size_t field, const char *name, const bound_value *value,
+                            char *into) {
     const frame_field *facts = &of->facts->fields[field];
-    const bound_value value = bind_value(object);
-    char name[160];
-    if (PyErr_Occurred()) return 0;
-    snprintf(name, sizeof name, "%s[%zu]", facts->name, place);
     double *number = (double *)(void *)into;
     int32_t *integer = (int32_t *)(void *)into;
-    if (facts->kind == FRAME_FIELD_NUMBER) *number = FRAME_NOT_GIVEN;
-    else *integer = FRAME_NOT_GIVEN_INT;
-    frame_status status = FRAME_OK;
-    if (value.kind == BOUND_NOTHING) return 1;
     if (facts->kind == FRAME_FIELD_NUMBER)
-        status = bound_take_number(name, of->fields[field].notation, facts->valid, &value, number);
-    else if (facts->kind == FRAME_FIELD_INTEGER)
-        status = bound_take_integer(name, facts->valid, &value, integer);
-    else if (facts->kind == FRAME_FIELD_BOOL)
-        status = bound_take_bool(name, &value, integer);
+        *number = FRAME_NOT_GIVEN;
     else
-        status = bound_take_word(&bind_host, name, of->fields[field].words, &value, integer);
-    return status ? fail_raised() : 1;
+        *integer = FRAME_NOT_GIVEN_INT;
+    if (value->kind == BOUND_NOTHING) return FRAME_OK;
+    if (facts->kind == FRAME_FIELD_NUMBER)
+        return bound_take_number(name, of->fields[field].notation, facts->valid, value, number);
+    if (facts->kind == FRAME_FIELD_INTEGER) return bound_take_integer(name, facts->valid, value, integer);
+    if (facts->kind == FRAME_FIELD_BOOL) return bound_take_bool(name, value, integer);
+    return bound_take_word(&bind_host, name, of->fields[field].words, value, integer);
+}
+
+static int convert_one(const bound_struct *of, size_t field, PyObject *object, size_t place, char *into) {
+    const bound_value value = bind_value(object);
+    const char *name = of->facts->fields[field].name;
+    char with_place[160];
+    if (PyErr_Occurred()) return 0;
+    if (!convert(of, field, name, &value, into)) return 1;
+    snprintf(with_place, sizeof with_place, "%s[%zu]", name, place); /* only a refusal needs it */
+    convert(of, field, with_place, &value, into);
+    return fail_raised();
 }
 
 static const bound_struct *in_of(const char *name) {
@@ -54,7 +61,8 @@ static int column_field(const bound_struct *of, const char *name, size_t *field)
         bound_unknown_field(of, name);
         return fail_raised();
     }
-    if (!is_wide(facts) && facts->kind != FRAME_FIELD_INTEGER && facts->kind != FRAME_FIELD_WORD && facts->kind != FRAME_FIELD_BOOL) {
+    if (!is_wide(facts) && facts->kind != FRAME_FIELD_INTEGER && facts->kind != FRAME_FIELD_WORD &&
+        facts->kind != FRAME_FIELD_BOOL) {
         frame_fail(FRAME_WRONG_TYPE, name, "", "a number, integer, word or yes/no", "%s: cannot be a column", name);
         return fail_raised();
     }
@@ -77,7 +85,8 @@ PyObject *bind_column(PyObject *self, PyObject *args) {
     const Py_ssize_t count = PyTuple_GET_SIZE(items);
     PyObject *bytes = PyByteArray_FromStringAndSize(NULL, count * (Py_ssize_t)size);
     for (Py_ssize_t i = 0; bytes && i < count; i++)
-        if (!convert_one(of, field, PyTuple_GET_ITEM(items, i), (size_t)i, PyByteArray_AS_STRING(bytes) + i * (Py_ssize_t)size))
+        if (!convert_one(of, field, PyTuple_GET_ITEM(items, i), (size_t)i,
+                         PyByteArray_AS_STRING(bytes) + i * (Py_ssize_t)size))
             Py_CLEAR(bytes);
     Py_DECREF(items);
     return bytes;
@@ -98,12 +107,13 @@ PyObject *bind_expand(PyObject *self, PyObject *args) {
     char *to = bytes ? PyByteArray_AS_STRING(bytes) : NULL;
     for (Py_ssize_t o = 0; to && o < outer; o++)
         for (Py_ssize_t i = 0; i < view.len / size; i++)
-            for (Py_ssize_t k = 0; k < inner; k++, to += size) memcpy(to, (const char *)view.buf + i * size, (size_t)size);
+            for (Py_ssize_t k = 0; k < inner; k++, to += size)
+                memcpy(to, (const char *)view.buf + i * size, (size_t)size);
     PyBuffer_Release(&view);
     return bytes;
 }
 
-/* -- running ----------------------------------------------------------------------------------------------------------------------- */
+/* -- running -- */
 
 typedef struct columns {
     frame_batch_column column[MOST_COLUMNS];
@@ -116,7 +126,8 @@ static void let_go(columns *all) {
     all->count = 0;
 }
 
-/* One (field, buffer): its rows must be as many and its values as wide as the field's. Bare bytes hold them one after the other. */
+/* One (field, buffer): its rows must be as many and its values as wide as the field's. Bare bytes hold them one after
+ * the other. */
 static int add_column(columns *all, const bound_struct *of, PyObject *pair, Py_ssize_t rows, int writable) {
     const char *name;
     PyObject *object;
@@ -163,10 +174,12 @@ static void blank_to_nan(const columns *outs, const bound_struct *of, Py_ssize_t
     }
 }
 
-static int run(const bound_calculation *of, py_result *base, columns *ins, columns *outs, Py_ssize_t rows, void *statuses) {
+static int run(const bound_calculation *of, py_result *base, columns *ins, columns *outs, Py_ssize_t rows,
+               void *statuses) {
     frame_status status;
     Py_BEGIN_ALLOW_THREADS;
-    status = frame_batch(of->calculation, base->result.in, ins->column, ins->count, outs->column, outs->count, (size_t)rows, statuses);
+    status = frame_batch(of->calculation, base->result.in, ins->column, ins->count, outs->column, outs->count,
+                         (size_t)rows, statuses);
     if (!status) blank_to_nan(outs, of->out, rows);
     Py_END_ALLOW_THREADS;
     return status ? fail_raised() : 1;
@@ -179,15 +192,16 @@ PyObject *bind_batch(PyObject *self, PyObject *args) {
     Py_ssize_t rows;
     Py_buffer statuses;
     (void)self;
-    if (!PyArg_ParseTuple(args, "sO!O!nO!w*", &name, &PyDict_Type, &given, &PyList_Type, &in_list, &rows, &PyList_Type, &out_list,
-                          &statuses))
+    if (!PyArg_ParseTuple(args, "sO!O!nO!w*", &name, &PyDict_Type, &given, &PyList_Type, &in_list, &rows, &PyList_Type,
+                          &out_list, &statuses))
         return NULL;
     const bound_calculation *of = in_of(name) ? bound_calculation_find(name) : NULL;
     py_result *base = of ? bind_new_result(of->out, of, 1, 0) : NULL;
     columns *ins = PyMem_Calloc(2, sizeof *ins), *outs = ins ? ins + 1 : NULL;
     int good = base && ins && rows >= 0 && statuses.len >= rows * 4;
     const bound_value value = {.kind = BOUND_MANY, .native = given, .type = "a dict"};
-    if (good && bound_take_struct(&bind_host, of->in, &value, base->result.in, &base->result.arena)) good = fail_raised();
+    if (good && bound_take_struct(&bind_host, of->in, &value, base->result.in, &base->result.arena))
+        good = fail_raised();
     good = good && add_columns(ins, of->in, in_list, rows, 0) && add_columns(outs, of->out, out_list, rows, 1) &&
            run(of, base, ins, outs, rows, statuses.buf);
     if (ins) {
@@ -202,7 +216,7 @@ PyObject *bind_batch(PyObject *self, PyObject *args) {
     return NULL;
 }
 
-/* -- columns of words, whole numbers, yes/no and cautions, as Python shows them --------------------------------------------------- */
+/* -- columns of words, whole numbers, yes/no and cautions, as Python shows them -- */
 
 static PyObject *cell(const bound_calculation *of, size_t field, const char *data, py_result *scratch) {
     const frame_field *facts = &of->out->facts->fields[field];
@@ -211,7 +225,8 @@ static PyObject *cell(const bound_calculation *of, size_t field, const char *dat
 }
 
 /* Each different value is converted once. */
-static int add_cell(PyObject *list, PyObject *seen, const bound_calculation *of, size_t field, const char *data, py_result *scratch) {
+static int add_cell(PyObject *list, PyObject *seen, const bound_calculation *of, size_t field, const char *data,
+                    py_result *scratch) {
     const int wide = is_wide(&of->out->facts->fields[field]);
     uint64_t bits = 0;
     memcpy(&bits, data, wide ? 8 : 4);
@@ -222,7 +237,8 @@ static int add_cell(PyObject *list, PyObject *seen, const bound_calculation *of,
         good = shown && !PyDict_SetItem(seen, key, shown);
         Py_XDECREF(shown);
     }
-    PyObject *own = good && PyList_Check(shown) ? PySequence_List(shown) : NULL; /* a list may be changed: one for each row */
+    PyObject *own =
+        good && PyList_Check(shown) ? PySequence_List(shown) : NULL; /* a list may be changed: one for each row */
     good = good && (own || !PyList_Check(shown)) && !PyList_Append(list, own ? own : shown);
     Py_XDECREF(own);
     Py_XDECREF(key);

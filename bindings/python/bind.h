@@ -9,15 +9,13 @@
 
 /* A result, an answer, or an item of one. The in-struct and the out-struct stand behind it in the same block. */
 typedef struct py_result {
-    PyObject_VAR_HEAD
-    bound_result result;
+    PyObject_VAR_HEAD bound_result result;
     PyObject *owner; /* of an item: the answer it belongs to */
 } py_result;
 
 /* A drawing, a working, a stick, ... */
 typedef struct py_handle {
-    PyObject_HEAD
-    void *pointer;
+    PyObject_HEAD void *pointer;
     const bound_handle *kind;
     int busy; /* a long call of another thread is writing to it */
 } py_handle;
@@ -81,7 +79,8 @@ PyObject *bind_help(PyObject *self, PyObject *name);
 PyObject *bind_save(PyObject *self, PyObject *args);
 PyObject *bind_live_blocks(PyObject *self, PyObject *args);
 int bind_init(PyObject *module);
-/* What Python registered: the classes of errors by hundreds of the status, the classes of handles, the methods of results. */
+/* What Python registered: the classes of errors by hundreds of the status, the classes of handles, the methods of
+ * results. */
 extern PyObject *bind_errors[10], **bind_classes, **bind_methods;
 
 /* -- what frame.i asks for -- */
@@ -95,7 +94,8 @@ extern PyObject *bind_errors[10], **bind_classes, **bind_methods;
 #define BIND_GIVE_CHARS(chars) bind_set(&resultobj, bind_text(chars))
 
 #define BIND_ARENA frame_arena
-#define BIND_NO_ARENA {NULL}
+#define BIND_NO_ARENA \
+    { NULL }
 #define BIND_OPEN(arena) (void)(arena)
 #define BIND_ARENA_OF(arena) (&(arena))
 #define BIND_CLOSE(arena) frame_arena_give(&(arena))
@@ -106,7 +106,8 @@ extern PyObject *bind_errors[10], **bind_classes, **bind_methods;
 #define BIND_TEXT_OF(text) (text)
 #define BIND_FREE_TEXT(text) frame_text_free(text)
 
-#define BIND_NO_CALL {NULL, NULL, NULL, NULL, NULL}
+#define BIND_NO_CALL \
+    { NULL, NULL, NULL, NULL, NULL }
 #define BIND_BEGIN(call, object, calculation) bind_begin(&(call), object, calculation)
 #define BIND_NEW_RESULT(call, of) bind_begin_result(&(call), of)
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(&(call), kind)

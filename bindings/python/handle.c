@@ -1,5 +1,5 @@
-/* Handles as Python objects: the classes of drawings, workings and sticks stand in __init__.py, made from api.json; what
- * they share is here. */
+/* Handles as Python objects: the classes of drawings, workings and sticks stand in __init__.py, made from api.json;
+ * what they share is here. */
 #include <string.h>
 
 #include "bind.h"
@@ -23,7 +23,8 @@ static void dealloc(PyObject *self) {
 }
 
 static void *refuse(const char *name, PyObject *object, const char *wanted) {
-    frame_fail(FRAME_WRONG_TYPE, name, Py_TYPE(object)->tp_name, wanted, "%s: %s is not a %s", name, Py_TYPE(object)->tp_name, wanted);
+    frame_fail(FRAME_WRONG_TYPE, name, Py_TYPE(object)->tp_name, wanted, "%s: %s is not a %s", name,
+               Py_TYPE(object)->tp_name, wanted);
     bind_raise();
     return NULL;
 }
@@ -33,7 +34,8 @@ void *bind_handle(PyObject *object, const char *name, const bound_handle *kind) 
     py_handle *handle = (py_handle *)object;
     if (handle->kind != kind || !handle->pointer) return refuse(name, object, kind->name);
     if (handle->busy) {
-        frame_fail(FRAME_CONFLICT, name, "", "one of its own for each thread", "%s: a call of another thread is writing to it", name);
+        frame_fail(FRAME_CONFLICT, name, "", "one of its own for each thread",
+                   "%s: a call of another thread is writing to it", name);
         bind_raise();
         return NULL;
     }
@@ -47,7 +49,7 @@ frame_answer *bind_answer(PyObject *object, const char *name, const bound_calcul
     return result->result.answer;
 }
 
-/* -- lists of a handle: stick.marks ---------------------------------------------------------------------------------- */
+/* -- lists of a handle: stick.marks -- */
 
 static PyObject *item_at(const bound_list *list, const void *pointer, size_t place) {
     py_result *item = bind_new_result(list->item, NULL, 0, 1);
@@ -86,9 +88,8 @@ PyObject *bind_items_of(PyObject *self, PyObject *args) {
     return PyErr_Format(PyExc_AttributeError, "%s", plural);
 }
 
-static PyType_Slot slots[] = {{Py_tp_dealloc, dealloc},
-                              {Py_tp_doc, "Something the library keeps: a drawing, a working, a stick."},
-                              {0, NULL}};
+static PyType_Slot slots[] = {
+    {Py_tp_dealloc, dealloc}, {Py_tp_doc, "Something the library keeps: a drawing, a working, a stick."}, {0, NULL}};
 static PyType_Spec spec = {"frame.Handle", sizeof(py_handle), 0, Py_TPFLAGS_DEFAULT | Py_TPFLAGS_BASETYPE, slots};
 
 int bind_handle_init(void) {

@@ -7,11 +7,10 @@
 PyObject **bind_classes, **bind_methods;
 PyTypeObject *bind_default_type;
 
-/* -- what stands in a signature for a field that is not given: its repr is the documented default ------------------------- */
+/* -- what stands in a signature for a field that is not given: its repr is the documented default -- */
 
 typedef struct py_default {
-    PyObject_HEAD
-    PyObject *text;
+    PyObject_HEAD PyObject *text;
 } py_default;
 
 static void default_dealloc(PyObject *self) {
@@ -20,16 +19,19 @@ static void default_dealloc(PyObject *self) {
     type->tp_free(self);
     Py_DECREF(type);
 }
-static PyObject *default_repr(PyObject *self) { return Py_NewRef(((py_default *)self)->text); }
+static PyObject *default_repr(PyObject *self) {
+    return Py_NewRef(((py_default *)self)->text);
+}
 static int default_bool(PyObject *self) {
     (void)self;
     return 0;
 }
-static PyType_Slot default_slots[] = {{Py_tp_dealloc, default_dealloc},
-                                      {Py_tp_repr, default_repr},
-                                      {Py_nb_bool, default_bool},
-                                      {Py_tp_doc, "Not given: the documented default counts, and the result's assumed says so."},
-                                      {0, NULL}};
+static PyType_Slot default_slots[] = {
+    {Py_tp_dealloc, default_dealloc},
+    {Py_tp_repr, default_repr},
+    {Py_nb_bool, default_bool},
+    {Py_tp_doc, "Not given: the documented default counts, and the result's assumed says so."},
+    {0, NULL}};
 static PyType_Spec default_spec = {"frame.Default", sizeof(py_default), 0, Py_TPFLAGS_DEFAULT, default_slots};
 
 PyObject *bind_default(PyObject *self, PyObject *text) {
@@ -40,7 +42,7 @@ PyObject *bind_default(PyObject *self, PyObject *text) {
     return (PyObject *)object;
 }
 
-/* -- refusing unknown fields, registering classes ---------------------------------------------------------------------------- */
+/* -- refusing unknown fields, registering classes -- */
 
 /* _refuse(struct, {name: value}): raises for the first name a struct does not have. */
 PyObject *bind_refuse(PyObject *self, PyObject *args) {
@@ -111,9 +113,11 @@ PyObject *bind_view(PyObject *self, PyObject *args) {
     return PyErr_Format(PyExc_AttributeError, "this result has no %s", name);
 }
 
-/* -- the facts ------------------------------------------------------------------------------------------------------------------ */
+/* -- the facts -- */
 
-static PyObject *number_or_none(double value) { return value == FRAME_NOT_GIVEN ? Py_NewRef(Py_None) : PyFloat_FromDouble(value); }
+static PyObject *number_or_none(double value) {
+    return value == FRAME_NOT_GIVEN ? Py_NewRef(Py_None) : PyFloat_FromDouble(value);
+}
 
 static PyObject *fields_of(const frame_struct *facts);
 
@@ -121,10 +125,11 @@ static PyObject *field_dict(const frame_field *field) {
     PyObject *element = field->element ? fields_of(field->element) : Py_NewRef(Py_None);
     if (!element) return NULL;
     return Py_BuildValue("{s:s,s:s,s:s,s:s,s:s,s:s,s:s,s:s,s:N,s:N,s:O,s:O,s:N}", "name", field->name, "kind",
-                         frame_word_text("field_kind", field->kind), "need", frame_word_text("field_need", field->need), "unit",
-                         field->unit, "meaning", field->meaning, "valid", field->valid, "default", field->fallback_text, "words",
-                         field->words, "low", number_or_none(field->low), "high", number_or_none(field->high), "low_open",
-                         field->low_open ? Py_True : Py_False, "high_open", field->high_open ? Py_True : Py_False, "element", element);
+                         frame_word_text("field_kind", field->kind), "need", frame_word_text("field_need", field->need),
+                         "unit", field->unit, "meaning", field->meaning, "valid", field->valid, "default",
+                         field->fallback_text, "words", field->words, "low", number_or_none(field->low), "high",
+                         number_or_none(field->high), "low_open", field->low_open ? Py_True : Py_False, "high_open",
+                         field->high_open ? Py_True : Py_False, "element", element);
 }
 
 static PyObject *fields_of(const frame_struct *facts) {
@@ -224,17 +229,25 @@ static PyObject *bind_calculations(PyObject *self, PyObject *none) {
     return list;
 }
 
-static PyMethodDef functions[] = {
-    {"_default", bind_default, METH_O, NULL},        {"_refuse", bind_refuse, METH_VARARGS, NULL},
-    {"_register", bind_register, METH_VARARGS, NULL}, {"_view", bind_view, METH_VARARGS, NULL},
-    {"_restore", bind_restore, METH_VARARGS, NULL},  {"_fields", bind_fields, METH_O, NULL},
-    {"_words", bind_words, METH_O, NULL},            {"_help", bind_help, METH_O, NULL},
-    {"_items", bind_items_of, METH_VARARGS, NULL},   {"_column_texts", bind_column_texts, METH_VARARGS, NULL},
-    {"_status", bind_status, METH_O, NULL},          {"_calculations", bind_calculations, METH_NOARGS, NULL},
-    {"_save", bind_save, METH_VARARGS, NULL},        {"_column", bind_column, METH_VARARGS, NULL},
-    {"_expand", bind_expand, METH_VARARGS, NULL},    {"_batch", bind_batch, METH_VARARGS, NULL},
-    {"_live_blocks", bind_live_blocks, METH_NOARGS, "_live_blocks()\n--\n\nBlocks of memory the library holds at this moment."},
-    {NULL, NULL, 0, NULL}};
+static PyMethodDef functions[] = {{"_default", bind_default, METH_O, NULL},
+                                  {"_refuse", bind_refuse, METH_VARARGS, NULL},
+                                  {"_register", bind_register, METH_VARARGS, NULL},
+                                  {"_view", bind_view, METH_VARARGS, NULL},
+                                  {"_restore", bind_restore, METH_VARARGS, NULL},
+                                  {"_fields", bind_fields, METH_O, NULL},
+                                  {"_words", bind_words, METH_O, NULL},
+                                  {"_help", bind_help, METH_O, NULL},
+                                  {"_items", bind_items_of, METH_VARARGS, NULL},
+                                  {"_column_texts", bind_column_texts, METH_VARARGS, NULL},
+                                  {"_status", bind_status, METH_O, NULL},
+                                  {"_calculations", bind_calculations, METH_NOARGS, NULL},
+                                  {"_save", bind_save, METH_VARARGS, NULL},
+                                  {"_column", bind_column, METH_VARARGS, NULL},
+                                  {"_expand", bind_expand, METH_VARARGS, NULL},
+                                  {"_batch", bind_batch, METH_VARARGS, NULL},
+                                  {"_live_blocks", bind_live_blocks, METH_NOARGS,
+                                   "_live_blocks()\n--\n\nBlocks of memory the library holds at this moment."},
+                                  {NULL, NULL, 0, NULL}};
 
 int bind_init(PyObject *module) {
     bound_count_memory();

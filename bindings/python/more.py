@@ -6,6 +6,7 @@ from . import _frame
 
 class Error(ValueError):
     """What the library refused: .status in words, .field at fault, .value given, .valid instead."""
+
     status = field = value = valid = ""
 
 
@@ -61,7 +62,9 @@ class Batch:
             raise AttributeError(name)
         if name == "status":
             names = {}
-            value = [names.get(code) or names.setdefault(code, _frame._status(code)) for code in self._statuses]
+            value = [
+                names.get(code) or names.setdefault(code, _frame._status(code)) for code in self._statuses.tolist()
+            ]
         elif name in self._fields:
             value = self._shown(self._fields[name], self._columns[name])
         else:
@@ -90,6 +93,7 @@ def _arrays():
         kinds = {"d": numpy.float64, "i": numpy.int32, "Q": numpy.uint64}
         return lambda code, count: numpy.empty(count, dtype=kinds[code])
     from array import array
+
     return lambda code, count: array(code, bytes(count * (4 if code == "i" else 8)))
 
 
@@ -132,10 +136,16 @@ def batch(calculation, *, outer=False, want=None, **given):
     unknown = {key: value for key, value in given.items() if key not in facts}
     if unknown:
         _frame._refuse(name + "_in", unknown)
-    constant = {key: value for key, value in given.items()
-                if facts[key]["kind"] in ("list", "numbers", "text") or not _is_column(value)}
-    columns = [(key, _in_place(facts[key], value) or _converted(name, facts[key], value))
-               for key, value in given.items() if key not in constant]
+    constant = {
+        key: value
+        for key, value in given.items()
+        if facts[key]["kind"] in ("list", "numbers", "text") or not _is_column(value)
+    }
+    columns = [
+        (key, _in_place(facts[key], value) or _converted(name, facts[key], value))
+        for key, value in given.items()
+        if key not in constant
+    ]
     counts = [len(given[key]) for key, _ in columns]
     if outer:
         rows, columns = _grid(facts, columns, counts)

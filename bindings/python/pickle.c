@@ -1,10 +1,10 @@
-/* Results into pickles and back. What is kept are the plain values in the order of the fields, which only ever grows at its
- * end: an older pickle leaves newer figures not given, and a newer one's further figures are passed over. */
+/* Results into pickles and back. What is kept are the plain values in the order of the fields, which only ever grows at
+ * its end: an older pickle leaves newer figures not given, and a newer one's further figures are passed over. */
 #include <string.h>
 
 #include "bind.h"
 
-/* -- a struct as plain values --------------------------------------------------------------------------------------------- */
+/* -- a struct as plain values -- */
 
 static PyObject *plain_struct(const bound_struct *of, const void *object);
 
@@ -16,7 +16,8 @@ static PyObject *plain_list(const bound_struct *of, size_t field, const void *ob
     for (size_t i = 0; list && i < count; i++) {
         PyObject *item = facts->kind == FRAME_FIELD_NUMBERS
                              ? PyFloat_FromDouble(((const double *)items)[i])
-                             : plain_struct(of->fields[field].element, (const char *)items + i * of->fields[field].element->facts->size);
+                             : plain_struct(of->fields[field].element,
+                                            (const char *)items + i * of->fields[field].element->facts->size);
         if (item)
             PyTuple_SET_ITEM(list, (Py_ssize_t)i, item);
         else
@@ -32,14 +33,18 @@ static PyObject *plain_field(const bound_struct *of, size_t field, const void *o
     switch (facts->kind) {
         case FRAME_FIELD_NUMBER:
             return given.worth == BOUND_WORTH_NUMBER ? PyFloat_FromDouble(given.number) : Py_NewRef(Py_None);
-        case FRAME_FIELD_TEXT: return bind_text(given.text);
-        case FRAME_FIELD_BITS: return PyLong_FromUnsignedLongLong(given.bits);
+        case FRAME_FIELD_TEXT:
+            return bind_text(given.text);
+        case FRAME_FIELD_BITS:
+            return PyLong_FromUnsignedLongLong(given.bits);
         case FRAME_FIELD_RANGE:
             return Py_BuildValue("(II)", *(const uint32_t *)place,
                                  *(const uint32_t *)(const void *)((const char *)object + facts->count_offset));
         case FRAME_FIELD_LIST:
-        case FRAME_FIELD_NUMBERS: return plain_list(of, field, object);
-        default: return given.integer == FRAME_NOT_GIVEN_INT ? Py_NewRef(Py_None) : PyLong_FromLong(given.integer);
+        case FRAME_FIELD_NUMBERS:
+            return plain_list(of, field, object);
+        default:
+            return given.integer == FRAME_NOT_GIVEN_INT ? Py_NewRef(Py_None) : PyLong_FromLong(given.integer);
     }
 }
 
@@ -63,8 +68,9 @@ static PyObject *plain_answer(py_result *object) {
         const frame_array *array = &object->result.answer->lists[i];
         PyObject *items = PyTuple_New((Py_ssize_t)array->count);
         for (size_t k = 0; items && k < array->count; k++) {
-            PyObject *item = of->lists[i] ? plain_struct(of->lists[i], (const char *)array->items + k * array->item_size)
-                                          : PyFloat_FromDouble(((const double *)array->items)[k]);
+            PyObject *item = of->lists[i]
+                                 ? plain_struct(of->lists[i], (const char *)array->items + k * array->item_size)
+                                 : PyFloat_FromDouble(((const double *)array->items)[k]);
             if (item)
                 PyTuple_SET_ITEM(items, (Py_ssize_t)k, item);
             else
@@ -92,7 +98,8 @@ PyObject *bind_reduce(PyObject *self, PyObject *none) {
         PyObject *in = object->result.in ? plain_struct(of->in, object->result.in) : Py_NewRef(Py_None);
         PyObject *out = plain_struct(object->result.of, object->result.out), *lists = plain_answer(object);
         if (in && out && lists)
-            return Py_BuildValue("(N(sNNN))", restore, of ? of->calculation->name : object->result.of->facts->name, in, out, lists);
+            return Py_BuildValue("(N(sNNN))", restore, of ? of->calculation->name : object->result.of->facts->name, in,
+                                 out, lists);
         Py_XDECREF(in);
         Py_XDECREF(out);
         Py_XDECREF(lists);
@@ -101,7 +108,7 @@ PyObject *bind_reduce(PyObject *self, PyObject *none) {
     return made;
 }
 
-/* -- and back ------------------------------------------------------------------------------------------------------------- */
+/* -- and back -- */
 
 static int damaged(void) {
     if (!PyErr_Occurred()) PyErr_SetString(PyExc_ValueError, "the pickle of a result is damaged");
@@ -153,10 +160,13 @@ static int fill_field(const bound_struct *of, size_t field, PyObject *value, voi
     const frame_field *facts = &of->facts->fields[field];
     void *place = (char *)object + facts->offset;
     switch (facts->kind) {
-        case FRAME_FIELD_TEXT: return fill_text(value, place, arena);
+        case FRAME_FIELD_TEXT:
+            return fill_text(value, place, arena);
         case FRAME_FIELD_LIST:
-        case FRAME_FIELD_NUMBERS: return fill_list(of, field, value, object, arena);
-        case FRAME_FIELD_RANGE: return fill_range(facts, value, object);
+        case FRAME_FIELD_NUMBERS:
+            return fill_list(of, field, value, object, arena);
+        case FRAME_FIELD_RANGE:
+            return fill_range(facts, value, object);
         case FRAME_FIELD_BITS:
             *(uint64_t *)place = PyLong_Check(value) ? PyLong_AsUnsignedLongLong(value) : 0;
             break;
@@ -210,7 +220,8 @@ static PyObject *restore_main(const char *name, PyObject *in, PyObject *out, PyO
     py_result *object = bind_new_result(of ? of->out : bound_struct_of(facts), of, with_in, !varies);
     if (!object) return NULL;
     frame_arena *arena = &object->result.arena;
-    int good = varies ? restore_answer(object, of, lists) : (frame_struct_blank(object->result.of->facts, object->result.out), 1);
+    int good = varies ? restore_answer(object, of, lists)
+                      : (frame_struct_blank(object->result.of->facts, object->result.out), 1);
     good = good && fill_struct(object->result.of, out, object->result.out, arena);
     if (with_in) bound_blank(of->in, object->result.in);
     good = good && (!with_in || fill_struct(of->in, in, object->result.in, arena));
@@ -224,8 +235,8 @@ PyObject *bind_restore(PyObject *self, PyObject *args) {
         py_result *owner;
         int list, place;
         if (!PyArg_ParseTuple(args, "O!ii", bind_result_type, &owner, &list, &place)) return NULL;
-        if (!owner->result.answer || list < 0 || (size_t)list >= owner->result.calculation->calculation->list_count || place < 0 ||
-            (size_t)place >= owner->result.answer->lists[list].count)
+        if (!owner->result.answer || list < 0 || (size_t)list >= owner->result.calculation->calculation->list_count ||
+            place < 0 || (size_t)place >= owner->result.answer->lists[list].count)
             return damaged(), NULL;
         return bind_item(owner, list, (size_t)place);
     }

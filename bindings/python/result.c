@@ -7,12 +7,15 @@
 PyTypeObject *bind_result_type;
 static PyObject **names; /* for each struct a dict of its fields' places */
 
-static size_t round_up(size_t size) { return (size + 7) & ~(size_t)7; }
+static size_t round_up(size_t size) {
+    return (size + 7) & ~(size_t)7;
+}
 
 py_result *bind_new_result(const bound_struct *of, const bound_calculation *calculation, int with_in, int with_out) {
     const size_t in_size = with_in ? round_up(calculation->in->facts->size) : 0;
     const size_t out_size = with_out ? round_up(of->facts->size) : 0;
-    py_result *object = (py_result *)bind_result_type->tp_alloc(bind_result_type, (Py_ssize_t)((in_size + out_size) / 8));
+    py_result *object =
+        (py_result *)bind_result_type->tp_alloc(bind_result_type, (Py_ssize_t)((in_size + out_size) / 8));
     if (!object) return NULL;
     char *room = (char *)object + sizeof *object;
     object->result.of = of;
@@ -36,7 +39,7 @@ frame_answer *bind_answer_of(const py_result *object) {
     return object->owner ? ((py_result *)object->owner)->result.answer : object->result.answer;
 }
 
-/* -- values of fields --------------------------------------------------------------------------------------------------- */
+/* -- values of fields -- */
 
 PyObject *bind_item(py_result *owner, int list, size_t place) {
     const frame_array *array = &owner->result.answer->lists[list];
@@ -87,13 +90,20 @@ static PyObject *range_of(py_result *object, size_t field) {
 PyObject *bind_field(py_result *object, size_t field) {
     const bound_given given = bound_read(object->result.of, field, object->result.out);
     switch (given.worth) {
-        case BOUND_WORTH_NUMBER: return PyFloat_FromDouble(given.number);
-        case BOUND_WORTH_INTEGER: return PyLong_FromLong(given.integer);
-        case BOUND_WORTH_BOOL: return PyBool_FromLong(given.integer);
-        case BOUND_WORTH_TEXT: return bind_text(given.text);
-        case BOUND_WORTH_BITS: return bind_sentences(object, field, 0);
-        case BOUND_WORTH_RANGE: return range_of(object, field);
-        default: return Py_NewRef(Py_None);
+        case BOUND_WORTH_NUMBER:
+            return PyFloat_FromDouble(given.number);
+        case BOUND_WORTH_INTEGER:
+            return PyLong_FromLong(given.integer);
+        case BOUND_WORTH_BOOL:
+            return PyBool_FromLong(given.integer);
+        case BOUND_WORTH_TEXT:
+            return bind_text(given.text);
+        case BOUND_WORTH_BITS:
+            return bind_sentences(object, field, 0);
+        case BOUND_WORTH_RANGE:
+            return range_of(object, field);
+        default:
+            return Py_NewRef(Py_None);
     }
 }
 
@@ -115,7 +125,7 @@ static PyObject *names_of(const bound_struct *of) {
     return names[of->index] = dict;
 }
 
-/* -- attributes ----------------------------------------------------------------------------------------------------------- */
+/* -- attributes -- */
 
 static PyObject *unknown(py_result *object, PyObject *name) {
     const char *chars = PyUnicode_AsUTF8(name);
@@ -125,10 +135,11 @@ static PyObject *unknown(py_result *object, PyObject *name) {
     for (size_t i = 0; i < facts->field_count; i++) frame_nearest_try(&nearest, shown_name(&facts->fields[i]));
     for (size_t i = 0; object->result.answer && i < object->result.calculation->calculation->list_count; i++)
         frame_nearest_try(&nearest, object->result.calculation->calculation->lists[i].plural);
-    const char *what = object->result.calculation && object->result.list < 0 ? object->result.calculation->calculation->name
-                                                                              : facts->name;
-    PyErr_Format(PyExc_AttributeError, nearest.best ? "%s gives no %R; the nearest is '%s'" : "%s gives no %R", what, name,
-                 nearest.best);
+    const char *what = object->result.calculation && object->result.list < 0
+                           ? object->result.calculation->calculation->name
+                           : facts->name;
+    PyErr_Format(PyExc_AttributeError, nearest.best ? "%s gives no %R; the nearest is '%s'" : "%s gives no %R", what,
+                 name, nearest.best);
     return NULL;
 }
 
@@ -178,7 +189,7 @@ static PyObject *dir(PyObject *self, PyObject *none) {
     return list;
 }
 
-/* -- as text, as a dict, compared -------------------------------------------------------------------------------------------- */
+/* -- as text, as a dict, compared -- */
 
 static PyObject *text_of(py_result *object, int html) {
     frame_text *text, *page = NULL;
@@ -202,7 +213,9 @@ static PyObject *text_of(py_result *object, int html) {
     return shown;
 }
 
-static PyObject *repr(PyObject *self) { return text_of((py_result *)self, 0); }
+static PyObject *repr(PyObject *self) {
+    return text_of((py_result *)self, 0);
+}
 static PyObject *repr_html(PyObject *self, PyObject *none) {
     (void)none;
     return text_of((py_result *)self, 1);
@@ -265,8 +278,10 @@ static PyObject *itself(PyObject *self, PyObject *none) {
 }
 
 static PyMethodDef methods[] = {
-    {"to_dict", bind_to_dict, METH_NOARGS, "to_dict($self, /)\n--\n\nEverything it says as a dict; lists of items as lists of dicts."},
-    {"has_caution", has_caution, METH_O, "has_caution($self, name, /)\n--\n\nWhether a caution of that short name goes with it."},
+    {"to_dict", bind_to_dict, METH_NOARGS,
+     "to_dict($self, /)\n--\n\nEverything it says as a dict; lists of items as lists of dicts."},
+    {"has_caution", has_caution, METH_O,
+     "has_caution($self, name, /)\n--\n\nWhether a caution of that short name goes with it."},
     {"_repr_html_", repr_html, METH_NOARGS, NULL},
     {"__reduce__", bind_reduce, METH_NOARGS, NULL},
     {"__copy__", itself, METH_NOARGS, NULL},
@@ -274,14 +289,15 @@ static PyMethodDef methods[] = {
     {"__dir__", dir, METH_NOARGS, NULL},
     {NULL, NULL, 0, NULL}};
 
-static PyType_Slot slots[] = {{Py_tp_dealloc, dealloc},
-                              {Py_tp_getattro, getattro},
-                              {Py_tp_repr, repr},
-                              {Py_tp_richcompare, richcompare},
-                              {Py_tp_hash, PyObject_HashNotImplemented},
-                              {Py_tp_methods, methods},
-                              {Py_tp_doc, "What a calculation gave. Every figure is an attribute; printed, it is a block to read."},
-                              {0, NULL}};
+static PyType_Slot slots[] = {
+    {Py_tp_dealloc, dealloc},
+    {Py_tp_getattro, getattro},
+    {Py_tp_repr, repr},
+    {Py_tp_richcompare, richcompare},
+    {Py_tp_hash, PyObject_HashNotImplemented},
+    {Py_tp_methods, methods},
+    {Py_tp_doc, "What a calculation gave. Every figure is an attribute; printed, it is a block to read."},
+    {0, NULL}};
 static PyType_Spec spec = {"frame.Result", sizeof(py_result), 8, Py_TPFLAGS_DEFAULT | Py_TPFLAGS_BASETYPE, slots};
 
 int bind_result_init(void) {

@@ -93,9 +93,11 @@ bound_value bind_value(PyObject *object) {
     return value;
 }
 
-/* -- walking -------------------------------------------------------------------------------------------------------- */
+/* -- walking -- */
 
-static frame_status raised(void) { return frame_fail(FRAME_WRONG_TYPE, "", "", "", "an exception was raised"); }
+static frame_status raised(void) {
+    return frame_fail(FRAME_WRONG_TYPE, "", "", "", "an exception was raised");
+}
 
 static frame_status walk_dict(PyObject *dict, bound_visit visit, void *to) {
     PyObject *copy = PyDict_Copy(dict), *name, *entry; /* a value's own conversion may change the dict */
@@ -106,8 +108,8 @@ static frame_status walk_dict(PyObject *dict, bound_visit visit, void *to) {
         if (PyErr_Occurred())
             status = raised();
         else if (key_value.kind != BOUND_TEXT)
-            status = frame_fail(FRAME_WRONG_TYPE, "", key_value.type, "names of fields", "a dict's names must be texts, not %s",
-                                key_value.type);
+            status = frame_fail(FRAME_WRONG_TYPE, "", key_value.type, "names of fields",
+                                "a dict's names must be texts, not %s", key_value.type);
         else {
             const bound_key key = {0, key_value.text};
             status = visit(to, &key, &value);
@@ -168,7 +170,7 @@ static void remember(const bound_host *host, int words, const bound_value *value
 
 const bound_host bind_host = {NULL, walk, count, recall, remember};
 
-/* -- errors ----------------------------------------------------------------------------------------------------------- */
+/* -- errors -- */
 
 PyObject *bind_text(const char *chars) {
     if (!chars) return Py_NewRef(Py_None);

@@ -16,7 +16,7 @@ typedef enum bound_notation { BOUND_PLAIN, BOUND_LENGTH, BOUND_SLOPE, BOUND_ANGL
 /* What a binding adds to the facts of a field. */
 typedef struct bound_field {
     bound_notation notation;
-    int words;                         /* place of its list in bound_words; -1 without one */
+    int words;                          /* place of its list in bound_words; -1 without one */
     const struct bound_struct *element; /* of a list */
 } bound_field;
 
@@ -64,7 +64,7 @@ const bound_struct *bound_struct_of(const frame_struct *facts);
 const bound_calculation *bound_calculation_find(const char *name);
 const bound_handle *bound_handle_find(const char *name);
 
-/* -- values in ------------------------------------------------------------------------------------------------- */
+/* -- values in -- */
 
 typedef enum bound_kind {
     BOUND_NOTHING, /* not given */
@@ -112,8 +112,8 @@ frame_status bound_take_field(const bound_host *host, const bound_struct *of, si
 frame_status bound_take_struct(const bound_host *host, const bound_struct *of, const bound_value *value, void *object,
                                frame_arena *arena);
 /* Puts one entry of such a table; an unknown name fails with the nearest. */
-frame_status bound_take_entry(const bound_host *host, const bound_struct *of, const bound_key *key, const bound_value *value,
-                              void *object, frame_arena *arena);
+frame_status bound_take_entry(const bound_host *host, const bound_struct *of, const bound_key *key,
+                              const bound_value *value, void *object, frame_arena *arena);
 /* Sets a struct up as its init function does. */
 void bound_blank(const bound_struct *of, void *object);
 
@@ -126,21 +126,22 @@ frame_status bound_take_text(const char *name, const bound_value *value, const c
 /* The same without a copy: for a text that ends by a zero and outlives the call. */
 frame_status bound_check_text(const char *name, const bound_value *value, const char **into);
 frame_status bound_take_size(const char *name, const bound_value *value, size_t *into);
-frame_status bound_take_word(const bound_host *host, const char *name, int words, const bound_value *value, int32_t *into);
+frame_status bound_take_word(const bound_host *host, const char *name, int words, const bound_value *value,
+                             int32_t *into);
 /* The first word of a list. */
 int32_t bound_first_word(const char *name);
 /* A struct as an argument: a list or a table of its fields; nothing leaves every field not given. */
-frame_status bound_take_argument(const bound_host *host, const char *name, const bound_struct *of, const bound_value *value,
-                                 void *object, frame_arena *arena);
-frame_status bound_take_structs(const bound_host *host, const char *name, const bound_struct *of, const bound_value *value,
-                                void **items, size_t *count, frame_arena *arena);
+frame_status bound_take_argument(const bound_host *host, const char *name, const bound_struct *of,
+                                 const bound_value *value, void *object, frame_arena *arena);
+frame_status bound_take_structs(const bound_host *host, const char *name, const bound_struct *of,
+                                const bound_value *value, void **items, size_t *count, frame_arena *arena);
 frame_status bound_take_numbers(const bound_host *host, const char *name, bound_notation notation, const char *valid,
                                 const bound_value *value, const double **numbers, size_t *count, frame_arena *arena);
 /* How a plain argument of that name is read. */
 bound_notation bound_notation_of(const char *name);
 frame_status bound_unknown_field(const bound_struct *of, const char *name);
 
-/* -- results out ------------------------------------------------------------------------------------------------ */
+/* -- results out -- */
 
 /* What a result object holds. */
 typedef struct bound_result {
@@ -150,8 +151,8 @@ typedef struct bound_result {
     frame_arena arena;                    /* the lists and texts of in; texts of out where it was made from values */
     void *in;                             /* NULL without one */
     void *out;
-    char *texts;                          /* texts of out copied from a handle */
-    int list, place;                      /* which item of its answer it is; list -1 for no item */
+    char *texts;     /* texts of out copied from a handle */
+    int list, place; /* which item of its answer it is; list -1 for no item */
 } bound_result;
 
 void bound_result_release(bound_result *result);
@@ -168,8 +169,16 @@ typedef struct bound_span {
 } bound_span;
 bound_span bound_range(const bound_result *result, const frame_answer *answer, size_t field);
 
-typedef enum bound_worth { BOUND_WORTH_NOTHING, BOUND_WORTH_NUMBER, BOUND_WORTH_INTEGER, BOUND_WORTH_BOOL, BOUND_WORTH_TEXT,
-                           BOUND_WORTH_BITS, BOUND_WORTH_RANGE, BOUND_WORTH_LIST } bound_worth;
+typedef enum bound_worth {
+    BOUND_WORTH_NOTHING,
+    BOUND_WORTH_NUMBER,
+    BOUND_WORTH_INTEGER,
+    BOUND_WORTH_BOOL,
+    BOUND_WORTH_TEXT,
+    BOUND_WORTH_BITS,
+    BOUND_WORTH_RANGE,
+    BOUND_WORTH_LIST
+} bound_worth;
 /* What a field of a result is worth: its kind, with the value where it is plain. A word is its text. */
 typedef struct bound_given {
     bound_worth worth;
@@ -180,19 +189,21 @@ typedef struct bound_given {
 } bound_given;
 bound_given bound_read(const bound_struct *of, size_t field, const void *object);
 
-/* Walks the bits of a field: the short name and the sentence of each, in order. Gives 0 past the last; *bit begins at 0. */
+/* Walks the bits of a field: the short name and the sentence of each, in order. Gives 0 past the last; *bit begins at
+ * 0. */
 int bound_bit(const bound_result *result, size_t field, int *bit, const char **name, char *sentence, size_t size);
 /* The fields whose bits are called NAMES ("caution_names" is of "cautions"); -1 when there is none. */
 int bound_names_field(const bound_struct *of, const char *names);
 
 /* Whether two results say the same. */
-int bound_same(const bound_result *a, const frame_answer *a_answer, const bound_result *b, const frame_answer *b_answer);
+int bound_same(const bound_result *a, const frame_answer *a_answer, const bound_result *b,
+               const frame_answer *b_answer);
 /* Writes a result to read; an answer with its lists. */
 frame_status bound_result_text(const bound_result *result, frame_text *into);
 /* Writes what a calculation, word list or struct is for, and its fields. */
 frame_status bound_help(const char *name, frame_text *into);
 
-/* -- memory ------------------------------------------------------------------------------------------------------ */
+/* -- memory -- */
 
 /* Installs the allocator that counts. Once, before anything else. */
 void bound_count_memory(void);

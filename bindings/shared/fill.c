@@ -18,12 +18,13 @@ typedef struct filling {
     frame_arena *arena;
 } filling;
 
-frame_status bound_take_entry(const bound_host *host, const bound_struct *of, const bound_key *key, const bound_value *value,
-                              void *object, frame_arena *arena) {
+frame_status bound_take_entry(const bound_host *host, const bound_struct *of, const bound_key *key,
+                              const bound_value *value, void *object, frame_arena *arena) {
     const frame_field *fields = of->facts->fields;
     if (!key->name) {
         if (key->place >= (size_t)of->given_count)
-            return frame_fail_number(FRAME_TOO_LARGE, of->facts->name, (double)(key->place + 1), "as many values as it has fields");
+            return frame_fail_number(FRAME_TOO_LARGE, of->facts->name, (double)(key->place + 1),
+                                     "as many values as it has fields");
         return bound_take_field(host, of, (size_t)of->given[key->place], value, object, arena);
     }
     for (int i = 0; i < of->given_count; i++)
@@ -44,8 +45,8 @@ frame_status bound_take_struct(const bound_host *host, const bound_struct *of, c
     return host->walk(host, value, put_entry, &to);
 }
 
-frame_status bound_take_argument(const bound_host *host, const char *name, const bound_struct *of, const bound_value *value,
-                                 void *object, frame_arena *arena) {
+frame_status bound_take_argument(const bound_host *host, const char *name, const bound_struct *of,
+                                 const bound_value *value, void *object, frame_arena *arena) {
     if (value->kind == BOUND_NOTHING) {
         bound_blank(of, object);
         return FRAME_OK;
@@ -56,7 +57,7 @@ frame_status bound_take_argument(const bound_host *host, const char *name, const
     return bound_take_struct(host, of, value, object, arena);
 }
 
-/* -- lists of structs ------------------------------------------------------------------------------------------- */
+/* -- lists of structs -- */
 
 typedef struct list_filling {
     const bound_host *host;
@@ -70,8 +71,10 @@ typedef struct list_filling {
 static frame_status not_an_item(const char *list, size_t place, const bound_value *value) {
     char name[128];
     snprintf(name, sizeof name, "%s[%zu]", list, place);
-    return frame_fail(FRAME_WRONG_TYPE, name, value->type, "its values in order, or by name", "%s: %s is not an item: give its values in "
-                      "order, or by name", name, value->type);
+    return frame_fail(FRAME_WRONG_TYPE, name, value->type, "its values in order, or by name",
+                      "%s: %s is not an item: give its values in "
+                      "order, or by name",
+                      name, value->type);
 }
 
 static frame_status put_item(void *to, const bound_key *key, const bound_value *value) {
@@ -80,14 +83,16 @@ static frame_status put_item(void *to, const bound_key *key, const bound_value *
     void *item = f->items + key->place * f->of->facts->size;
     f->filled++;
     if (value->kind != BOUND_MANY) return not_an_item(f->name, key->place, value);
-    if (bound_take_struct(f->host, f->of, value, item, f->arena)) return frame_fail_within("%s[%zu].", f->name, key->place);
+    if (bound_take_struct(f->host, f->of, value, item, f->arena))
+        return frame_fail_within("%s[%zu].", f->name, key->place);
     return FRAME_OK;
 }
 
 /* An element of a name and a number may be given as one entry of a table: {S = 64.2}. */
 static int is_pair(const bound_struct *of) {
     const frame_field *fields = of->facts->fields;
-    return of->given_count == 2 && fields[of->given[0]].kind == FRAME_FIELD_TEXT && fields[of->given[1]].kind == FRAME_FIELD_NUMBER;
+    return of->given_count == 2 && fields[of->given[0]].kind == FRAME_FIELD_TEXT &&
+           fields[of->given[1]].kind == FRAME_FIELD_NUMBER;
 }
 
 static frame_status count_pair(void *to, const bound_key *key, const bound_value *value) {
@@ -116,8 +121,8 @@ static void *room_for(size_t count, size_t size, frame_arena *arena) {
     return frame_arena_take(arena, count * size);
 }
 
-frame_status bound_take_structs(const bound_host *host, const char *name, const bound_struct *of, const bound_value *value,
-                                void **items, size_t *count, frame_arena *arena) {
+frame_status bound_take_structs(const bound_host *host, const char *name, const bound_struct *of,
+                                const bound_value *value, void **items, size_t *count, frame_arena *arena) {
     int named = 0;
     if (value->kind != BOUND_MANY)
         return frame_fail(FRAME_WRONG_TYPE, name, value->type, "a list", "%s: %s is not a list", name, value->type);
@@ -136,7 +141,7 @@ frame_status bound_take_structs(const bound_host *host, const char *name, const 
     return host->walk(host, value, pairs ? put_pair : put_item, &to);
 }
 
-/* -- lists of numbers ------------------------------------------------------------------------------------------- */
+/* -- lists of numbers -- */
 
 typedef struct number_filling {
     const char *name, *valid;
@@ -162,10 +167,13 @@ frame_status bound_take_numbers(const bound_host *host, const char *name, bound_
                                 const bound_value *value, const double **numbers, size_t *count, frame_arena *arena) {
     int named = 0;
     if (value->kind != BOUND_MANY)
-        return frame_fail(FRAME_WRONG_TYPE, name, value->type, "a list of numbers", "%s: %s is not a list of numbers%s%s", name,
-                          value->type, *valid ? "; valid is each " : "", valid);
+        return frame_fail(FRAME_WRONG_TYPE, name, value->type, "a list of numbers",
+                          "%s: %s is not a list of numbers%s%s", name, value->type, *valid ? "; valid is each " : "",
+                          valid);
     const size_t places = host->count(host, value, &named);
-    if (named) return frame_fail(FRAME_WRONG_TYPE, name, value->type, "a list of numbers", "%s: a list has no names, only places", name);
+    if (named)
+        return frame_fail(FRAME_WRONG_TYPE, name, value->type, "a list of numbers",
+                          "%s: a list has no names, only places", name);
     *numbers = NULL;
     *count = places;
     if (!places) return FRAME_OK;
@@ -177,7 +185,7 @@ frame_status bound_take_numbers(const bound_host *host, const char *name, bound_
     return host->walk(host, value, put_number, &to);
 }
 
-/* -- one field ---------------------------------------------------------------------------------------------------- */
+/* -- one field -- */
 
 frame_status bound_take_field(const bound_host *host, const bound_struct *of, size_t field, const bound_value *value,
                               void *object, frame_arena *arena) {
@@ -186,17 +194,24 @@ frame_status bound_take_field(const bound_host *host, const bound_struct *of, si
     void *place = (char *)object + facts->offset;
     if (value->kind == BOUND_NOTHING) return FRAME_OK;
     switch (facts->kind) {
-        case FRAME_FIELD_NUMBER: return bound_take_number(facts->name, bound->notation, facts->valid, value, place);
-        case FRAME_FIELD_INTEGER: return bound_take_integer(facts->name, facts->valid, value, place);
-        case FRAME_FIELD_BOOL: return bound_take_bool(facts->name, value, place);
-        case FRAME_FIELD_WORD: return bound_take_word(host, facts->name, bound->words, value, place);
-        case FRAME_FIELD_TEXT: return bound_take_text(facts->name, value, place, arena);
+        case FRAME_FIELD_NUMBER:
+            return bound_take_number(facts->name, bound->notation, facts->valid, value, place);
+        case FRAME_FIELD_INTEGER:
+            return bound_take_integer(facts->name, facts->valid, value, place);
+        case FRAME_FIELD_BOOL:
+            return bound_take_bool(facts->name, value, place);
+        case FRAME_FIELD_WORD:
+            return bound_take_word(host, facts->name, bound->words, value, place);
+        case FRAME_FIELD_TEXT:
+            return bound_take_text(facts->name, value, place, arena);
         case FRAME_FIELD_LIST:
             return bound_take_structs(host, facts->name, bound->element, value, place,
                                       (size_t *)(void *)((char *)object + facts->count_offset), arena);
         case FRAME_FIELD_NUMBERS:
             return bound_take_numbers(host, facts->name, bound->notation, facts->valid, value, place,
                                       (size_t *)(void *)((char *)object + facts->count_offset), arena);
-        default: return frame_fail(FRAME_INTERNAL, facts->name, "", "", "%s: a field of this kind cannot be given", facts->name);
+        default:
+            return frame_fail(FRAME_INTERNAL, facts->name, "", "", "%s: a field of this kind cannot be given",
+                              facts->name);
     }
 }

@@ -1,5 +1,5 @@
-/* The library's memory, counted: a block too many after a call is a leak a test can see, and the bytes tell a collector of
- * garbage how much hangs on the small objects it knows. Each block carries its size before it. */
+/* The library's memory, counted: a block too many after a call is a leak a test can see, and the bytes tell a collector
+ * of garbage how much hangs on the small objects it knows. Each block carries its size before it. */
 #include <stdatomic.h>
 #include <stdlib.h>
 
@@ -19,8 +19,12 @@ static void *with_head(char *block, size_t size) {
     return block + HEAD;
 }
 
-static char *head_of(void *block) { return (char *)block - HEAD; }
-static size_t size_of(void *block) { return *(size_t *)(void *)head_of(block); }
+static char *head_of(void *block) {
+    return (char *)block - HEAD;
+}
+static size_t size_of(void *block) {
+    return *(size_t *)(void *)head_of(block);
+}
 
 static void *allocate(void *user, size_t size) {
     (void)user;
@@ -52,5 +56,9 @@ void bound_count_memory(void) {
     if (frame_allocator_set(&counting)) frame_error_clear();
 }
 
-long bound_live_blocks(void) { return atomic_load(&live_blocks); }
-long bound_live_bytes(void) { return atomic_load(&live_bytes); }
+long bound_live_blocks(void) {
+    return atomic_load(&live_blocks);
+}
+long bound_live_bytes(void) {
+    return atomic_load(&live_bytes);
+}

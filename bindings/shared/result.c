@@ -44,7 +44,8 @@ bound_given bound_read(const bound_struct *of, size_t field, const void *object)
             return given;
         case FRAME_FIELD_INTEGER:
         case FRAME_FIELD_WORD:
-        case FRAME_FIELD_BOOL: return read_integer(facts, *(const int32_t *)place);
+        case FRAME_FIELD_BOOL:
+            return read_integer(facts, *(const int32_t *)place);
         case FRAME_FIELD_TEXT:
             given.text = *(const char *const *)place;
             if (given.text) given.worth = BOUND_WORTH_TEXT;
@@ -53,12 +54,16 @@ bound_given bound_read(const bound_struct *of, size_t field, const void *object)
             given.bits = *(const uint64_t *)place;
             given.worth = BOUND_WORTH_BITS;
             return given;
-        case FRAME_FIELD_RANGE: given.worth = BOUND_WORTH_RANGE; return given;
-        default: given.worth = BOUND_WORTH_LIST; return given;
+        case FRAME_FIELD_RANGE:
+            given.worth = BOUND_WORTH_RANGE;
+            return given;
+        default:
+            given.worth = BOUND_WORTH_LIST;
+            return given;
     }
 }
 
-/* -- bits --------------------------------------------------------------------------------------------------------- */
+/* -- bits -- */
 
 static void say_assumed(const frame_field *field, char *sentence, size_t size) {
     frame_text *text;
@@ -112,7 +117,7 @@ int bound_names_field(const bound_struct *of, const char *names) {
     return -1;
 }
 
-/* -- ranges and texts ----------------------------------------------------------------------------------------------- */
+/* -- ranges and texts -- */
 
 bound_span bound_range(const bound_result *result, const frame_answer *answer, size_t field) {
     const frame_field *facts = &result->of->facts->fields[field];
@@ -147,26 +152,30 @@ frame_status bound_result_own_texts(bound_result *result) {
     return FRAME_OK;
 }
 
-/* -- comparing ------------------------------------------------------------------------------------------------------- */
+/* -- comparing -- */
 
-static int same_text(const char *a, const char *b) { return a == b || (a && b && !strcmp(a, b)); }
+static int same_text(const char *a, const char *b) {
+    return a == b || (a && b && !strcmp(a, b));
+}
 
-static int same_field(const bound_result *a, const frame_answer *a_answer, const bound_result *b, const frame_answer *b_answer,
-                      size_t field);
+static int same_field(const bound_result *a, const frame_answer *a_answer, const bound_result *b,
+                      const frame_answer *b_answer, size_t field);
 
-static int same_item(const bound_calculation *calculation, const frame_answer *a, const frame_answer *b, int list, size_t at_a,
-                     size_t at_b) {
+static int same_item(const bound_calculation *calculation, const frame_answer *a, const frame_answer *b, int list,
+                     size_t at_a, size_t at_b) {
     const bound_struct *of = calculation->lists[list];
     if (!of) return ((double *)a->lists[list].items)[at_a] == ((double *)b->lists[list].items)[at_b];
-    const bound_result ra = {.of = of, .calculation = calculation, .out = (char *)a->lists[list].items + at_a * of->facts->size};
-    const bound_result rb = {.of = of, .calculation = calculation, .out = (char *)b->lists[list].items + at_b * of->facts->size};
+    const bound_result ra = {
+        .of = of, .calculation = calculation, .out = (char *)a->lists[list].items + at_a * of->facts->size};
+    const bound_result rb = {
+        .of = of, .calculation = calculation, .out = (char *)b->lists[list].items + at_b * of->facts->size};
     for (size_t i = 0; i < of->facts->field_count; i++)
         if (!same_field(&ra, a, &rb, b, i)) return 0;
     return 1;
 }
 
-static int same_field(const bound_result *a, const frame_answer *a_answer, const bound_result *b, const frame_answer *b_answer,
-                      size_t field) {
+static int same_field(const bound_result *a, const frame_answer *a_answer, const bound_result *b,
+                      const frame_answer *b_answer, size_t field) {
     const bound_given x = bound_read(a->of, field, a->out), y = bound_read(b->of, field, b->out);
     if (x.worth != y.worth) return 0;
     if (x.worth == BOUND_WORTH_NUMBER) return x.number == y.number;
@@ -180,7 +189,8 @@ static int same_field(const bound_result *a, const frame_answer *a_answer, const
     return 1;
 }
 
-int bound_same(const bound_result *a, const frame_answer *a_answer, const bound_result *b, const frame_answer *b_answer) {
+int bound_same(const bound_result *a, const frame_answer *a_answer, const bound_result *b,
+               const frame_answer *b_answer) {
     if (a->of != b->of || a->calculation != b->calculation || !a->answer != !b->answer) return 0;
     for (size_t i = 0; i < a->of->facts->field_count; i++)
         if (!same_field(a, a_answer, b, b_answer, i)) return 0;

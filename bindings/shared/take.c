@@ -1,5 +1,5 @@
-/* Single values of a language into numbers, words and texts of the library. What does not fit is refused with the field,
- * the value, and what would be valid; nothing is guessed. */
+/* Single values of a language into numbers, words and texts of the library. What does not fit is refused with the
+ * field, the value, and what would be valid; nothing is guessed. */
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
@@ -44,20 +44,23 @@ static const char *ended(const bound_value *value, char *into, size_t size) {
 
 static frame_status read_notation(bound_notation notation, const char *text, double *into) {
     switch (notation) {
-        case BOUND_LENGTH: return frame_tape_parse(text, into);
-        case BOUND_SLOPE: return frame_slope_parse(text, into);
-        default: return frame_angle_parse(text, into);
+        case BOUND_LENGTH:
+            return frame_tape_parse(text, into);
+        case BOUND_SLOPE:
+            return frame_slope_parse(text, into);
+        default:
+            return frame_angle_parse(text, into);
     }
 }
 
-static frame_status number_of_text(const char *name, bound_notation notation, const char *valid, const bound_value *value,
-                                   double *into) {
+static frame_status number_of_text(const char *name, bound_notation notation, const char *valid,
+                                   const bound_value *value, double *into) {
     char text[128], message[640], field_value[128];
     if (notation == BOUND_PLAIN) return wrong(name, value, "a number", valid);
     if (!ended(value, text, sizeof text)) {
         shown(value, field_value, sizeof field_value);
-        return frame_fail(FRAME_UNREADABLE, name, field_value, valid, "%s: %s cannot be read; valid is %s", name, field_value,
-                          *valid ? valid : "a number");
+        return frame_fail(FRAME_UNREADABLE, name, field_value, valid, "%s: %s cannot be read; valid is %s", name,
+                          field_value, *valid ? valid : "a number");
     }
     const frame_status status = read_notation(notation, text, into);
     if (!status) return FRAME_OK;
@@ -66,7 +69,8 @@ static frame_status number_of_text(const char *name, bound_notation notation, co
     snprintf(ours, sizeof ours, "%s", frame_error_field());
     /* The reader names its own argument; here the field is known. */
     const size_t length = strlen(ours);
-    const char *rest = length && !strncmp(message, ours, length) && message[length] == ':' ? message + length + 2 : message;
+    const char *rest =
+        length && !strncmp(message, ours, length) && message[length] == ':' ? message + length + 2 : message;
     return frame_fail(status, name, text, valid, "%s: %s%s%s", name, rest, *valid ? "; valid is " : "", valid);
 }
 
@@ -85,7 +89,8 @@ frame_status bound_take_integer(const char *name, const char *valid, const bound
     if (!isfinite(value->number)) {
         char text[32];
         frame_number_print(value->number, 15, text, sizeof text);
-        return frame_fail(FRAME_NOT_A_NUMBER, name, text, valid, "%s: %s is not a number; valid is %s", name, text, valid);
+        return frame_fail(FRAME_NOT_A_NUMBER, name, text, valid, "%s: %s is not a number; valid is %s", name, text,
+                          valid);
     }
     if (value->number != floor(value->number)) return wrong(name, value, "a whole number", valid);
     if (!(value->number > (double)INT32_MIN && value->number <= (double)INT32_MAX))
@@ -107,7 +112,10 @@ static int is_text(const char *chars, size_t length) {
         const unsigned char first = *c++;
         if (!first) return 0;
         if (first < 0x80) continue;
-        const int more = first >= 0xC2 && first < 0xE0 ? 1 : first >= 0xE0 && first < 0xF0 ? 2 : first >= 0xF0 && first < 0xF5 ? 3 : 0;
+        const int more = first >= 0xC2 && first < 0xE0   ? 1
+                         : first >= 0xE0 && first < 0xF0 ? 2
+                         : first >= 0xF0 && first < 0xF5 ? 3
+                                                         : 0;
         if (!more || end - c < more) return 0;
         if ((first == 0xE0 && c[0] < 0xA0) || (first == 0xED && c[0] > 0x9F) || (first == 0xF0 && c[0] < 0x90) ||
             (first == 0xF4 && c[0] > 0x8F))
@@ -119,7 +127,8 @@ static int is_text(const char *chars, size_t length) {
 }
 
 static frame_status not_text(const char *name) {
-    return frame_fail(FRAME_UNREADABLE, name, "", "text in UTF-8", "%s: not a text: it holds a zero or is not UTF-8", name);
+    return frame_fail(FRAME_UNREADABLE, name, "", "text in UTF-8", "%s: not a text: it holds a zero or is not UTF-8",
+                      name);
 }
 
 frame_status bound_take_text(const char *name, const bound_value *value, const char **into, frame_arena *arena) {
@@ -149,7 +158,9 @@ frame_status bound_take_size(const char *name, const bound_value *value, size_t 
     return FRAME_OK;
 }
 
-int32_t bound_first_word(const char *name) { return frame_word_at(name, 0); }
+int32_t bound_first_word(const char *name) {
+    return frame_word_at(name, 0);
+}
 
 /* The list's own message, told of the field. */
 static frame_status refuse_word(const char *name, const char *list, const char *text, frame_status status) {
@@ -161,11 +172,13 @@ static frame_status refuse_word(const char *name, const char *list, const char *
     return frame_fail(status, name, text, valid, "%s: %s", name, rest);
 }
 
-frame_status bound_take_word(const bound_host *host, const char *name, int words, const bound_value *value, int32_t *into) {
+frame_status bound_take_word(const bound_host *host, const char *name, int words, const bound_value *value,
+                             int32_t *into) {
     const char *list = bound_words[words]->name;
     char text[128], valid[64];
     if (value->kind != BOUND_TEXT) {
-        /* Numbers of words are the library's own: grade = 2 must not become the grade that happens to have that number. */
+        /* Numbers of words are the library's own: grade = 2 must not become the grade that happens to have that number.
+         */
         snprintf(valid, sizeof valid, "a word of the list %s", list);
         return wrong(name, value, "a word", valid);
     }

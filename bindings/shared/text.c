@@ -5,9 +5,12 @@
 #include "tape/tape.h"
 #include "text/writer.h"
 
-/* -- lists: an item a line, its figures by name; the items a range names stand in its line, each by its first figure and name -- */
+/* -- lists: an item a line, its figures by name; the items a range names stand in its line, each by its first figure
+ * and name -- */
 
-static int is_length(const frame_field *field) { return field->kind == FRAME_FIELD_NUMBER && !strcmp(field->unit, "in"); }
+static int is_length(const frame_field *field) {
+    return field->kind == FRAME_FIELD_NUMBER && !strcmp(field->unit, "in");
+}
 
 static void write_number(const frame_field *field, double value, frame_text *into) {
     if (is_length(field) && value > -1e6 && value < 1e6)
@@ -24,7 +27,10 @@ static void write_bits(const bound_result *item, size_t field, frame_text *into)
 }
 
 static bound_result item_of(const bound_calculation *of, const frame_answer *answer, int list, size_t place) {
-    return (bound_result){.of = of->lists[list], .calculation = of, .list = list, .place = (int)place,
+    return (bound_result){.of = of->lists[list],
+                          .calculation = of,
+                          .list = list,
+                          .place = (int)place,
                           .out = (char *)answer->lists[list].items + place * of->lists[list]->facts->size};
 }
 
@@ -57,17 +63,29 @@ static void write_range(const bound_result *item, const frame_answer *answer, si
 static void write_figure(const bound_result *item, const frame_answer *answer, size_t field, frame_text *into) {
     const frame_field *facts = &item->of->facts->fields[field];
     const bound_given given = bound_read(item->of, field, item->out);
-    if (given.worth == BOUND_WORTH_NOTHING || given.worth == BOUND_WORTH_LIST || (given.worth == BOUND_WORTH_BITS && !given.bits))
+    if (given.worth == BOUND_WORTH_NOTHING || given.worth == BOUND_WORTH_LIST ||
+        (given.worth == BOUND_WORTH_BITS && !given.bits))
         return;
     if (given.worth == BOUND_WORTH_TEXT && strchr(given.text, '\n')) return; /* a block of its own, no part of a line */
     frame_text_addf(into, "  %s ", facts->kind == FRAME_FIELD_RANGE ? facts->words : facts->name);
     switch (given.worth) {
-        case BOUND_WORTH_NUMBER: write_number(facts, given.number, into); break;
-        case BOUND_WORTH_TEXT: frame_text_add(into, given.text); break;
-        case BOUND_WORTH_INTEGER: frame_text_addf(into, "%d", (int)given.integer); break;
-        case BOUND_WORTH_BOOL: frame_text_add(into, given.integer ? "yes" : "no"); break;
-        case BOUND_WORTH_RANGE: write_range(item, answer, field, into); break;
-        default: write_bits(item, field, into);
+        case BOUND_WORTH_NUMBER:
+            write_number(facts, given.number, into);
+            break;
+        case BOUND_WORTH_TEXT:
+            frame_text_add(into, given.text);
+            break;
+        case BOUND_WORTH_INTEGER:
+            frame_text_addf(into, "%d", (int)given.integer);
+            break;
+        case BOUND_WORTH_BOOL:
+            frame_text_add(into, given.integer ? "yes" : "no");
+            break;
+        case BOUND_WORTH_RANGE:
+            write_range(item, answer, field, into);
+            break;
+        default:
+            write_bits(item, field, into);
     }
 }
 
@@ -113,7 +131,9 @@ static int stands_elsewhere(const bound_calculation *of, size_t list) {
     for (size_t other = 0; other < of->calculation->list_count; other++) {
         const frame_struct *facts = of->calculation->lists[other].facts;
         for (size_t f = 0; facts && other != list && f < facts->field_count; f++)
-            if (facts->fields[f].kind == FRAME_FIELD_RANGE && !strcmp(facts->fields[f].words, of->calculation->lists[list].plural)) return 1;
+            if (facts->fields[f].kind == FRAME_FIELD_RANGE &&
+                !strcmp(facts->fields[f].words, of->calculation->lists[list].plural))
+                return 1;
     }
     return 0;
 }
@@ -142,7 +162,7 @@ frame_status bound_result_text(const bound_result *result, frame_text *into) {
     return frame_text_state(into);
 }
 
-/* -- help ------------------------------------------------------------------------------------------------------------ */
+/* -- help -- */
 
 /* A sentence of a header without C's spelling: FRAME_OUT_OF_RANGE reads "out of range", frame_beam_check beam_check. */
 static void add_plain(frame_text *into, const char *text) {
@@ -154,7 +174,8 @@ static void add_plain(frame_text *into, const char *text) {
         }
         text += 6;
         if (status) frame_text_add(into, "\"");
-        for (; (*text >= 'A' && *text <= 'Z') || *text == '_' || (name && ((*text >= 'a' && *text <= 'z') || (*text >= '0' && *text <= '9')));
+        for (; (*text >= 'A' && *text <= 'Z') || *text == '_' ||
+               (name && ((*text >= 'a' && *text <= 'z') || (*text >= '0' && *text <= '9')));
              text++) {
             const char c = status ? (*text == '_' ? ' ' : (char)(*text + ('a' - 'A'))) : *text;
             frame_text_add_bytes(into, &c, 1);
@@ -206,9 +227,12 @@ frame_status bound_help(const char *name, frame_text *into) {
     if (!bound && frame_word_count(name)) return help_words(name, into);
     if (!bound) {
         frame_nearest nearest = {name, NULL, 0};
-        for (int i = 0; i < bound_calculation_count; i++) frame_nearest_try(&nearest, bound_calculations[i]->calculation->name);
-        return frame_fail(FRAME_UNKNOWN_NAME, "name", name, nearest.best ? nearest.best : "a calculation or a list of words",
-                          "name: no help on \"%s\"%s%s", name, nearest.best ? "; the nearest is " : "", nearest.best ? nearest.best : "");
+        for (int i = 0; i < bound_calculation_count; i++)
+            frame_nearest_try(&nearest, bound_calculations[i]->calculation->name);
+        return frame_fail(FRAME_UNKNOWN_NAME, "name", name,
+                          nearest.best ? nearest.best : "a calculation or a list of words",
+                          "name: no help on \"%s\"%s%s", name, nearest.best ? "; the nearest is " : "",
+                          nearest.best ? nearest.best : "");
     }
     const frame_calculation *calculation = bound->calculation;
     frame_text_addf(into, "%s\n\n", name);

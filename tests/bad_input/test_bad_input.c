@@ -1,5 +1,5 @@
-/* Every field of every in-struct, fed what it must refuse: the facts of the fields say what that is. Each refusal names the
- * field's path, the value and what is valid, and leaves the answer untouched. Nothing here names a calculation. */
+/* Every field of every in-struct, fed what it must refuse: the facts of the fields say what that is. Each refusal names
+ * the field's path, the value and what is valid, and leaves the answer untouched. Nothing here names a calculation. */
 #include <check.h>
 #include <float.h>
 #include <math.h>
@@ -24,10 +24,18 @@ typedef struct subject {
     size_t block_count;
 } subject;
 
-static double *number_at(void *object, const frame_field *field) { return (double *)(void *)((char *)object + field->offset); }
-static int32_t *integer_at(void *object, const frame_field *field) { return (int32_t *)(void *)((char *)object + field->offset); }
-static const void **pointer_at(void *object, const frame_field *field) { return (const void **)(void *)((char *)object + field->offset); }
-static size_t *count_at(void *object, const frame_field *field) { return (size_t *)(void *)((char *)object + field->count_offset); }
+static double *number_at(void *object, const frame_field *field) {
+    return (double *)(void *)((char *)object + field->offset);
+}
+static int32_t *integer_at(void *object, const frame_field *field) {
+    return (int32_t *)(void *)((char *)object + field->offset);
+}
+static const void **pointer_at(void *object, const frame_field *field) {
+    return (const void **)(void *)((char *)object + field->offset);
+}
+static size_t *count_at(void *object, const frame_field *field) {
+    return (size_t *)(void *)((char *)object + field->count_offset);
+}
 
 static double within(const frame_field *field) {
     const double middle = field->low + (field->high - field->low) / 4;
@@ -87,10 +95,10 @@ static void refused(subject *s, const char *path, const char *what) {
     else
         status = s->calculation->run(s->in.bytes, out, frame_struct_size(s->calculation->out), NULL);
     ck_assert_msg(status != FRAME_OK, "%s.%s: %s was taken", s->calculation->name, path, what);
-    ck_assert_msg(!strcmp(frame_error_field(), path), "%s.%s: %s: the error names %s: %s", s->calculation->name, path, what,
-                  frame_error_field(), frame_error_text());
-    ck_assert_msg(strstr(frame_error_text(), path) && *frame_error_valid(), "%s.%s: %s: %s (valid: %s)", s->calculation->name, path, what,
-                  frame_error_text(), frame_error_valid());
+    ck_assert_msg(!strcmp(frame_error_field(), path), "%s.%s: %s: the error names %s: %s", s->calculation->name, path,
+                  what, frame_error_field(), frame_error_text());
+    ck_assert_msg(strstr(frame_error_text(), path) && *frame_error_valid(), "%s.%s: %s: %s (valid: %s)",
+                  s->calculation->name, path, what, frame_error_text(), frame_error_valid());
     ck_assert_msg(frame_error_status() == status && !strchr(frame_error_text(), '\n'), "%s", frame_error_text());
     ck_assert_msg(!memcmp(out, before, sizeof out) && (void *)answer == untouched, "%s.%s: %s: the answer was touched",
                   s->calculation->name, path, what);
@@ -105,7 +113,9 @@ static void try_number(subject *s, const frame_field *field, double *place, doub
     *place = value;
     refused(s, path, what);
     ck_assert_msg(*frame_error_value(), "%s: the error has no value", path);
-    if (isfinite(value)) ck_assert_msg(strstr(frame_error_text(), field->valid) != NULL, "%s: no range in: %s", path, frame_error_text());
+    if (isfinite(value))
+        ck_assert_msg(strstr(frame_error_text(), field->valid) != NULL, "%s: no range in: %s", path,
+                      frame_error_text());
     *place = kept;
     tried++;
 }
@@ -131,7 +141,8 @@ static void try_integer(subject *s, int32_t *place, int32_t value, const char *p
 
 static void bad_integer(subject *s, const frame_field *field, int32_t *place, const char *path) {
     try_integer(s, place, (int32_t)field->low - 1, path);
-    if (field->high < INT32_MAX) try_integer(s, place, (int32_t)field->high + 1, path), try_integer(s, place, INT32_MAX, path);
+    if (field->high < INT32_MAX)
+        try_integer(s, place, (int32_t)field->high + 1, path), try_integer(s, place, INT32_MAX, path);
     try_integer(s, place, INT32_MIN + 1, path);
     if (field->low > 0) try_integer(s, place, 0, path);
     if (field->low >= 0) try_integer(s, place, -1, path);
@@ -140,7 +151,8 @@ static void bad_integer(subject *s, const frame_field *field, int32_t *place, co
 static void bad_word(subject *s, const frame_field *field, int32_t *place, const char *path) {
     const int32_t bad[] = {-1, 0, 999999, INT32_MAX, INT32_MIN + 1};
     for (size_t i = 0; i < sizeof bad / sizeof *bad; i++)
-        if (field->kind == FRAME_FIELD_BOOL ? bad[i] != 0 : !frame_word_text(field->words, bad[i])) try_integer(s, place, bad[i], path);
+        if (field->kind == FRAME_FIELD_BOOL ? bad[i] != 0 : !frame_word_text(field->words, bad[i]))
+            try_integer(s, place, bad[i], path);
 }
 
 static void missing(subject *s, const frame_field *field, void *object, const char *path) {
@@ -179,7 +191,8 @@ static void bad_list(subject *s, const frame_field *field, void *object, const c
     *count_at(object, field) = 2;
     for (int i = 0; i < 2; i++) {
         if (field->element) {
-            uint32_t *mark = (uint32_t *)(void *)((char *)(uintptr_t)items + (size_t)i * frame_struct_size(field->element));
+            uint32_t *mark =
+                (uint32_t *)(void *)((char *)(uintptr_t)items + (size_t)i * frame_struct_size(field->element));
             snprintf(within_path, sizeof within_path, "%s[%d].", path, i);
             walk(s, field->element, mark, within_path);
         } else {
@@ -197,7 +210,8 @@ static void walk(subject *s, const frame_struct *facts, void *object, const char
         snprintf(path, sizeof path, "%s%s", before, field->name);
         if (field->kind == FRAME_FIELD_NUMBER) bad_number(s, field, number_at(object, field), path);
         if (field->kind == FRAME_FIELD_INTEGER) bad_integer(s, field, integer_at(object, field), path);
-        if (field->kind == FRAME_FIELD_WORD || field->kind == FRAME_FIELD_BOOL) bad_word(s, field, integer_at(object, field), path);
+        if (field->kind == FRAME_FIELD_WORD || field->kind == FRAME_FIELD_BOOL)
+            bad_word(s, field, integer_at(object, field), path);
         if (field->kind == FRAME_FIELD_LIST || field->kind == FRAME_FIELD_NUMBERS)
             bad_list(s, field, object, path);
         else
@@ -205,7 +219,7 @@ static void walk(subject *s, const frame_struct *facts, void *object, const char
     }
 }
 
-/* -- the struct itself ------------------------------------------------------------------------------------------------------- */
+/* -- the struct itself -- */
 
 static void bad_mark(subject *s, uint32_t size, uint32_t id, frame_status wanted) {
     uint32_t *mark = (uint32_t *)(void *)s->in.bytes;
@@ -248,8 +262,9 @@ START_TEST(items_not_set_up) {
         frame_error_clear();
         unsigned char out[MOST_BYTES];
         frame_answer *answer = NULL;
-        const frame_status status = s.calculation->solve ? s.calculation->solve(s.in.bytes, &answer, NULL)
-                                                         : s.calculation->run(s.in.bytes, out, frame_struct_size(s.calculation->out), NULL);
+        const frame_status status =
+            s.calculation->solve ? s.calculation->solve(s.in.bytes, &answer, NULL)
+                                 : s.calculation->run(s.in.bytes, out, frame_struct_size(s.calculation->out), NULL);
         ck_assert_int_eq(status, FRAME_NOT_INITIALISED);
         ck_assert_msg(strstr(frame_error_text(), field->name) != NULL, "%s", frame_error_text());
         break;

@@ -1,4 +1,4 @@
--- Reads the JSON of the tests: objects, arrays, texts, numbers, true, false, null. Anything else is an error with its place.
+-- Reads the JSON of the tests. Anything it does not know is an error with its place.
 local json = {}
 local escapes = { b = "\b", f = "\f", n = "\n", r = "\r", t = "\t" }
 

@@ -1,5 +1,5 @@
-/* Lua running out of memory at every single allocation: its errors jump over C, and nothing of the library's may be lost.
- *   starve FRAME_SO_PATTERN      ("build/lua/?.so") */
+/* Lua running out of memory at every single allocation: its errors jump over C, and nothing of the library's may be
+ * lost. starve FRAME_SO_PATTERN      ("build/lua/?.so") */
 #include <lauxlib.h>
 #include <lua.h>
 #include <lualib.h>
@@ -29,7 +29,8 @@ static void *allocate(void *user, void *block, size_t before, size_t size) {
 static const char script[] =
     "return function(frame)\n"
     "  local w = frame.working()\n"
-    "  local r = frame.rafter{ run_in = '6 ft', slope = '7 in 12', depth_in = 5.5, seat_in = 3.5, name = 'rafter', working = w }\n"
+    "  local r = frame.rafter{ run_in = '6 ft', slope = '7 in 12', depth_in = 5.5, seat_in = 3.5, name = 'rafter', "
+    "working = w }\n"
     "  local s = tostring(r) .. tostring(w)\n"
     "  r:drawing():svg()\n"
     "  local n = 0\n"
@@ -125,7 +126,8 @@ int main(int count, char **arguments) {
     long n = 1;
     while (starved_call(pattern, n)) {
         if (live() != blocks) {
-            fprintf(stderr, "allocation %ld of the calls failed, and %ld blocks of the library were lost\n", n, live() - blocks);
+            fprintf(stderr, "allocation %ld of the calls failed, and %ld blocks of the library were lost\n", n,
+                    live() - blocks);
             return 1;
         }
         n += 1 + n / 200;

@@ -60,6 +60,46 @@ assert(frame.species_find "S-P-F" == "Spruce-Pine-Fir")
 local marking = working:mark { S = 42.78125, A = 27 }
 assert(marking.lines[1].symbol == "A" and marking.lines[1].verdict == "differs" and #marking.lines == 2)
 
+-- answers, their lists, views
+local plan = frame.stock_plan {
+  pieces = { { "8' 9-1/8\"", 6, name = "rafter" }, { "22-1/2", 8, name = "block" } },
+  stock = { { "8'", 7.1 }, { "12'", 10.9 }, { "16'", 15.4, 10 } },
+}
+local cut, boards = 0, 0
+for board in plan.boards() do
+  boards = boards + 1
+  cut = cut + #board.pieces
+  assert(board == plan.boards[boards])
+end
+assert(boards == #plan.boards and boards == plan.boards_used and cut == 14 and plan.boards[boards + 1] == nil)
+for place, piece in ipairs(plan.pieces) do assert(piece.name == plan.pieces[place].name) end
+assert(plan:to_table().boards[1].pieces[1].length_in == plan.pieces[1].length_in)
+assert(tostring(plan):find "rafter")
+local board = plan.boards[1]
+plan = nil
+collectgarbage()
+assert(board.pieces[1].length_in > 0, "an item keeps its answer")
+refused("out of range", "pieces[2].length_in", frame.stock_plan, { pieces = { { 10, 1 }, { -3, 1 } }, stock = { { 96, 7 } } })
+refused("impossible", "pieces[1].length_in", frame.stock_plan, { pieces = { { 100, 1 } }, stock = { { 96, 7 } } })
+assert(frame.layout_marks { length_in = "8'", spacing_in = 16 }.marks_in[2] == 15.25)
+
+local rafter = frame.rafter { run_in = "6' 3-1/2\"", slope = "7 in 12", overhang_in = 14, depth_in = 5.5, seat_in = 3.5 }
+local stick = rafter:stick()
+local marks = 0
+for mark in stick.marks() do marks = marks + (mark.along_in and 1) end
+assert(marks == #stick.marks and marks > 4 and math.abs(stick:lengths().top_edge_in - rafter.length_in) < 1e-9)
+assert(rafter:drawing():svg():find "<svg")
+local path = os.tmpname()
+rafter:drawing():write_svg(path)
+local file = io.open(path)
+assert(file:read "a" == rafter:drawing():svg())
+file:close()
+os.remove(path)
+refused("not written", "path", function() rafter:drawing():write_svg "/no/such/folder/rafter.svg" end)
+local inside = coroutine.wrap(function() coroutine.yield(rafter.length_in) error(select(2, pcall(frame.section, {}))) end)
+assert(inside() == rafter.length_in)
+assert(select(2, pcall(inside)).status, "an error passes through a coroutine")
+
 -- columns
 refused("unknown name", "size[3]", frame.batch, "section", { size = { "2x4", "2x6", "9x9" } })
 local all = frame.batch("section", { size = { "2x4", "2x6" }, plies = { 1, 2, 9 }, outer = true })

@@ -2,7 +2,9 @@
 import json
 import os
 
-with open(os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "good_inputs.json"), encoding="utf-8") as file:
+with open(
+    os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "good_inputs.json"), encoding="utf-8"
+) as file:
     INPUTS = json.load(file)
 
 

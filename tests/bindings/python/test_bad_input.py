@@ -28,17 +28,32 @@ def bad_numbers(field):
 
 
 def bad_integers(field):
-    yield from (int(field["low"]) - 1, -10 ** 30, 10 ** 30, math.nan, math.inf, 1.5, True, "2", "", [], {}, -2 ** 31)
-    if field["high"] < 2 ** 31 - 1:
-        yield from (int(field["high"]) + 1, 2 ** 31 - 1)
+    yield from (
+        int(field["low"]) - 1,
+        -(10**30),
+        10**30,
+        math.nan,
+        math.inf,
+        1.5,
+        True,
+        "2",
+        "",
+        [],
+        {},
+        -(2**31),
+    )
+    if field["high"] < 2**31 - 1:
+        yield from (int(field["high"]) + 1, 2**31 - 1)
     yield from OTHERS
 
 
-BAD = {"word": ("", " ", "no such word", "\0", "\ud800", "x" * 100000, "%s%n", 1, 0, -1, 1.5, True, [], {}) + OTHERS,
-       "bool": (0, 1, 2, "yes", "", [], {}, math.nan) + OTHERS,
-       "text": (1, 1.5, True, [], {}, "\0", "a\0b", "\ud800") + OTHERS,
-       "list": (1, 1.5, "text", True, [1], ["text"], [[[]]], [Odd()], {"": 1}, {1: 2}) + OTHERS,
-       "numbers": (1, "text", True, [[]], ["no number"], [Odd()], [True], [math.nan], [1e308], {"x": 1}) + OTHERS}
+BAD = {
+    "word": ("", " ", "no such word", "\0", "\ud800", "x" * 100000, "%s%n", 1, 0, -1, 1.5, True, [], {}) + OTHERS,
+    "bool": (0, 1, 2, "yes", "", [], {}, math.nan) + OTHERS,
+    "text": (1, 1.5, True, [], {}, "\0", "a\0b", "\ud800") + OTHERS,
+    "list": (1, 1.5, "text", True, [1], ["text"], [[[]]], [Odd()], {"": 1}, {1: 2}) + OTHERS,
+    "numbers": (1, "text", True, [[]], ["no number"], [Odd()], [True], [math.nan], [1e308], {"x": 1}) + OTHERS,
+}
 
 
 def bad_values(field):
@@ -86,7 +101,9 @@ class EveryField(unittest.TestCase):
         kept = owner[field["name"]]
         owner[field["name"]] = [dict(zip(names, item)) if isinstance(item, list) else item for item in kept]
         for place, item in enumerate(owner[field["name"]]):
-            self.walk(name, given, item, [f for f in field["element"] if f["need"] != "result"], "%s[%d]." % (path, place))
+            self.walk(
+                name, given, item, [f for f in field["element"] if f["need"] != "result"], "%s[%d]." % (path, place)
+            )
             item["no_such_field"] = 1
             self.refused(name, given, "%s[%d].no_such_field" % (path, place), 1, True)
             del item["no_such_field"]

@@ -19,7 +19,9 @@ sys.dont_write_bytecode = True
 from api import Api, method_name  # noqa: E402
 
 CALLS = int(os.environ.get("FRAME_CALLS", "10000"))
-SECONDS = float(os.environ.get("FRAME_SECONDS", "0.1"))  # what draws or renders shows growth in fewer; tests/run all gives it longer
+SECONDS = float(
+    os.environ.get("FRAME_SECONDS", "0.1")
+)  # what draws or renders shows growth in fewer; tests/run all gives it longer
 MOST_GROWTH = 2 << 20
 TEXTS = ("8 in 12", "7' 6\"", "2x10", "SPF", "No.2", "30 deg", "no such thing")
 
@@ -55,8 +57,13 @@ def arguments(function, text):
         elif form == "structs":
             made.append([[example_of(f) for f in api.inputs(argument["struct"])]])
         else:
-            made.append({"number": 1.5, "integer": 4, "size": 0, "bool": True, "text": text, "numbers": [1.0, 2.0]}.get(form)
-                        if form not in ("word", "handle") else frame.words(argument["words"])[0] if form == "word" else make(argument["handle"]))
+            made.append(
+                {"number": 1.5, "integer": 4, "size": 0, "bool": True, "text": text, "numbers": [1.0, 2.0]}.get(form)
+                if form not in ("word", "handle")
+                else frame.words(argument["words"])[0]
+                if form == "word"
+                else make(argument["handle"])
+            )
     return made
 
 
@@ -89,13 +96,16 @@ def calculation_calls():
             result = function(**given)
             result == function(**given)
             str(result), result.to_dict(), result.__reduce__()
+
         yield name, lambda function=function, given=given: function(**given)
         yield name + " with a field it does not have", lambda function=function, bad=bad: function(**bad)
         yield name + " with a wrong value", lambda function=function, worse=worse: function(**worse)
         yield name + " with a working", with_working
         yield name + " and its result", use
         for view in api.calculations[name]["views"]:
-            yield "%s.%s" % (name, view["view"]), lambda function=function, given=given, view=view["view"]: getattr(function(**given), view)()
+            yield "%s.%s" % (name, view["view"]), lambda function=function, given=given, view=view["view"]: getattr(
+                function(**given), view
+            )()
 
 
 def function_calls():
@@ -103,7 +113,9 @@ def function_calls():
         call = getattr(frame, function["name"])
         for text in TEXTS if any(a["form"] == "text" for a in function["given"]) else TEXTS[:1]:
             yield function["name"], lambda call=call, values=arguments(function, text): call(*values)
-        yield function["name"] + " with wrong values", lambda call=call, values=[object()] * len(function["given"]): call(*values)
+        yield function["name"] + " with wrong values", lambda call=call, values=[object()] * len(
+            function["given"]
+        ): call(*values)
 
 
 def method_calls():
@@ -115,15 +127,21 @@ def method_calls():
             name, values = method_name(function), arguments(function, "notes.txt")
             if name.startswith("save"):
                 continue  # writes files; its memory is that of what it writes, called above
-            yield "%s.%s" % (handle["name"], name), lambda handle=handle["name"], name=name, values=values: getattr(make(handle), name)(*values)
-            yield "%s.%s with wrong values" % (handle["name"], name), lambda handle=handle["name"], name=name, count=len(values): \
-                getattr(make(handle), name)(*[object()] * count)
+            yield "%s.%s" % (handle["name"], name), lambda handle=handle["name"], name=name, values=values: getattr(
+                make(handle), name
+            )(*values)
+            yield "%s.%s with wrong values" % (handle["name"], name), lambda handle=handle[
+                "name"
+            ], name=name, count=len(values): getattr(make(handle), name)(*[object()] * count)
         for item in handle["lists"]:
-            yield "%s.%s" % (handle["name"], item["plural"]), lambda handle=handle["name"], plural=item["plural"]: getattr(make(handle), plural)
+            yield "%s.%s" % (handle["name"], item["plural"]), lambda handle=handle["name"], plural=item[
+                "plural"
+            ]: getattr(make(handle), plural)
     for function in api.answer_methods:
         values = arguments(function, TEXTS[0])
-        yield "%s.%s" % (function["owner"], method_name(function)), lambda owner=function["owner"], name=method_name(function), values=values: \
-            getattr(make(owner), name)(*values)
+        yield "%s.%s" % (function["owner"], method_name(function)), lambda owner=function["owner"], name=method_name(
+            function
+        ), values=values: getattr(make(owner), name)(*values)
 
 
 def repeat(call, calls, seconds):
@@ -165,6 +183,7 @@ class Growth(unittest.TestCase):
 
         def bad():
             frame.batch(frame.section, size=["2x4", "9x9"], plies=[1, 2])
+
         self.balanced([("batch", columns), ("bad batch", bad)])
 
 

@@ -12,7 +12,11 @@ import unittest
 
 import frame
 
-RAFTER = dict(run_in="6' 3-1/2\"", slope="7 in 12", ledger_thickness_in=1.5, overhang_in="14", depth_in=5.5, seat_in=3.5)
+import good
+
+RAFTER = dict(
+    run_in="6' 3-1/2\"", slope="7 in 12", ledger_thickness_in=1.5, overhang_in="14", depth_in=5.5, seat_in=3.5
+)
 
 
 class Refusals(unittest.TestCase):
@@ -34,7 +38,7 @@ class Refusals(unittest.TestCase):
         self.refused("wrong type", "plies", frame.section, size="2x10", plies="2")
         self.refused("wrong type", "plies", frame.section, size="2x10", plies=True)
         self.refused("wrong type", "green", frame.section, size="2x10", green=1)
-        self.refused("out of range", "plies", frame.section, size="2x10", plies=10 ** 400)
+        self.refused("out of range", "plies", frame.section, size="2x10", plies=10**400)
         self.refused("out of range", "width_in", frame.section, width_in=-1e300, depth_in=3)
         self.refused("not a number", "width_in", frame.section, width_in=float("nan"), depth_in=3)
         self.refused("unreadable", "width_in", frame.section, width_in="wide", depth_in=3)
@@ -42,9 +46,19 @@ class Refusals(unittest.TestCase):
         self.refused("wrong type", "working", frame.section, size="2x10", working=3)
 
     def test_paths(self):
-        self.refused("out of range", "pieces[1].length_in", frame.stock_plan, pieces=[(10, 1), (-3, 1)], stock=[(96, 7)])
-        self.refused("wrong type", "pieces[1].count", frame.stock_plan, pieces=[(10, 1), {"length_in": 3, "count": "x"}], stock=[(96, 7)])
-        self.refused("unknown field", "stock[0].lenght_in", frame.stock_plan, pieces=[(10, 1)], stock=[{"lenght_in": 3}])
+        self.refused(
+            "out of range", "pieces[1].length_in", frame.stock_plan, pieces=[(10, 1), (-3, 1)], stock=[(96, 7)]
+        )
+        self.refused(
+            "wrong type",
+            "pieces[1].count",
+            frame.stock_plan,
+            pieces=[(10, 1), {"length_in": 3, "count": "x"}],
+            stock=[(96, 7)],
+        )
+        self.refused(
+            "unknown field", "stock[0].lenght_in", frame.stock_plan, pieces=[(10, 1)], stock=[{"lenght_in": 3}]
+        )
         self.refused("wrong type", "pieces[0]", frame.stock_plan, pieces=[10], stock=[(96, 7)])
         self.refused("wrong type", "pieces", frame.stock_plan, pieces=3, stock=[(96, 7)])
         self.refused("impossible", "pieces[0].length_in", frame.stock_plan, pieces=[(100, 1)], stock=[(96, 7)])
@@ -53,6 +67,7 @@ class Refusals(unittest.TestCase):
         class Angry:
             def __float__(self):
                 raise ZeroDivisionError("angry")
+
         with self.assertRaises(ZeroDivisionError):
             frame.section(width_in=Angry(), depth_in=3)
         with self.assertRaises(ZeroDivisionError):
@@ -85,11 +100,18 @@ class Results(unittest.TestCase):
     def test_numbers_of_other_kinds(self):
         from decimal import Decimal
         from fractions import Fraction
+
         self.assertEqual(frame.section(width_in=Fraction(3, 2), depth_in=Decimal("9.25")).area_in2, 13.875)
 
     def test_copies_and_pickles(self):
-        for result in (frame.section(size="2x10"), frame.rafter(**RAFTER), self.plan(), self.plan().boards[1], self.plan().pieces[0],
-                       frame.rafter(**RAFTER).stick().marks[2]):
+        for result in (
+            frame.section(size="2x10"),
+            frame.rafter(**RAFTER),
+            self.plan(),
+            self.plan().boards[1],
+            self.plan().pieces[0],
+            frame.rafter(**RAFTER).stick().marks[2],
+        ):
             again = pickle.loads(pickle.dumps(result))
             self.assertEqual(result, again)
             self.assertEqual(result.to_dict(), again.to_dict())
@@ -98,16 +120,24 @@ class Results(unittest.TestCase):
 
     def test_damaged_pickles(self):
         function, (name, given, out, lists) = self.plan().__reduce__()
-        for bad in ((name, given, out, 3), (name, given, 3, lists), (name, 7, out, lists), (name, given, out, ((1, 2), lists[1])),
-                    ("nothing", given, out, lists), (name, ("x",) + given[1:], out, lists)):
+        for bad in (
+            (name, given, out, 3),
+            (name, given, 3, lists),
+            (name, 7, out, lists),
+            (name, given, out, ((1, 2), lists[1])),
+            ("nothing", given, out, lists),
+            (name, ("x",) + given[1:], out, lists),
+        ):
             with self.assertRaises((ValueError, TypeError)):
                 function(*bad)
         board = lists[0][0]
-        wild = tuple((2 ** 32 - 1, 2 ** 32 - 1) if isinstance(v, tuple) else v for v in board)
+        wild = tuple((2**32 - 1, 2**32 - 1) if isinstance(v, tuple) else v for v in board)
         self.assertEqual(function(name, given, out, ((wild,), lists[1])).boards[0].pieces, ())
 
     def plan(self):
-        return frame.stock_plan(pieces=[(105.1, 14, "rafter"), {"length_in": "22-1/2", "count": 26}], stock=[("8'", 7.1), ("12'", 10.9)])
+        return frame.stock_plan(
+            pieces=[(105.1, 14, "rafter"), {"length_in": "22-1/2", "count": 26}], stock=[("8'", 7.1), ("12'", 10.9)]
+        )
 
     def test_answers(self):
         plan = self.plan()
@@ -151,7 +181,9 @@ class Signatures(unittest.TestCase):
             function = getattr(frame, name)
             shown = inspect.signature(function).parameters
             fields = frame.fields(name)
-            self.assertEqual([f["name"] for f in fields if f["need"] != "result"] + ["working", "unknown"], list(shown), name)
+            self.assertEqual(
+                [f["name"] for f in fields if f["need"] != "result"] + ["working", "unknown"], list(shown), name
+            )
             for field in fields:
                 self.assertIn(field["name"], function.__doc__)
                 default = repr(shown[field["name"]].default)
@@ -186,7 +218,9 @@ class Signatures(unittest.TestCase):
 
 class Coverage(unittest.TestCase):
     def test_everything_is_bound(self):
-        with open(os.path.join(os.environ.get("FRAME_BUILD", "build"), "made", "bindings", "not_bound.txt"), encoding="utf-8") as file:
+        with open(
+            os.path.join(os.environ.get("FRAME_BUILD", "build"), "made", "bindings", "not_bound.txt"), encoding="utf-8"
+        ) as file:
             self.assertEqual(file.read(), "", "these functions do not keep to the shapes of docs/bindings.md")
 
     def test_names(self):
@@ -208,8 +242,30 @@ class Columns(unittest.TestCase):
         self.assertEqual(list(one.area_in2), [5.25, 10.5])
         self.assertNotIn("depth_in", dir(one))
 
+    def test_every_calculation(self):
+        """A row of a batch is a call."""
+        tried = 0
+        for name, given in good.INPUTS.items():
+            scalars = {f["name"] for f in frame.fields(name) if f["kind"] in ("number", "integer", "word", "bool")}
+            columns = {key: [value] * 3 if key in scalars else value for key, value in given.items()}
+            try:
+                rows = frame.batch(name, **columns)
+            except frame.Error as error:
+                self.assertEqual(error.field, "calculation", str(error))  # its answer varies in length
+                continue
+            one = getattr(frame, name)(**given)
+            for field in frame.fields(name + "_out"):
+                if field["kind"] == "text":
+                    continue
+                single, row = getattr(one, field["name"]), getattr(rows, field["name"])[2]
+                same = row != row if single is None and field["kind"] == "number" else row == single
+                self.assertTrue(same, "%s.%s: %r in a batch, %r in a call" % (name, field["name"], row, single))
+                tried += 1
+        self.assertGreater(tried, 50)
+
     def test_buffers(self):
         from array import array
+
         widths = array("d", [1.5, 3.0, 4.5])
         result = frame.batch(frame.section, width_in=widths, depth_in=3)
         self.assertEqual(list(result.area_in2), [4.5, 9, 13.5])
@@ -255,6 +311,7 @@ class Threads(unittest.TestCase):
                         assert error.value == "-%d" % length, error
             except BaseException as error:
                 failures.append(error)
+
         threads = [threading.Thread(target=work, args=(length,)) for length in (30, 40)]
         for thread in threads:
             thread.start()
@@ -270,13 +327,16 @@ class Threads(unittest.TestCase):
             try:
                 for _ in range(300):
                     try:
-                        frame.stock_plan(pieces=[(30, 200), (17, 300)], stock=[("8'", 7.1), ("12'", 10.9)], working=working)
+                        frame.stock_plan(
+                            pieces=[(30, 200), (17, 300)], stock=[("8'", 7.1), ("12'", 10.9)], working=working
+                        )
                         working.clear()
                     except frame.InputError as error:
                         assert error.status == "conflict" and error.field in ("working", "self"), error
                         refusals.append(error)
             except BaseException as error:
                 failures.append(error)
+
         threads = [threading.Thread(target=work) for _ in range(2)]
         for thread in threads:
             thread.start()

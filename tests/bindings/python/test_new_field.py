@@ -32,7 +32,9 @@ class NewField(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
         cls.folder = tempfile.mkdtemp()
-        copy = lambda *parts: shutil.copytree(os.path.join(SOURCE, *parts), os.path.join(cls.folder, *parts))  # noqa: E731
+        copy = lambda *parts: shutil.copytree(
+            os.path.join(SOURCE, *parts), os.path.join(cls.folder, *parts)
+        )  # noqa: E731
         for parts in (("include",), ("lib",), ("bindings",)):
             copy(*parts)
         header = os.path.join(cls.folder, "include", "frame", "material.h")
@@ -43,8 +45,13 @@ class NewField(unittest.TestCase):
         cls.made = os.path.join(cls.folder, "made")
         cls.run_generator("lib/generate/headers.py", os.path.join(cls.folder, "include"), cls.made)
         cls.api = os.path.join(cls.made, "api.json")
-        for script, target in (("interface", "bindings"), ("python_module", "python"), ("lua_annotations", "annotations.lua"),
-                               ("reference", "reference.md"), ("schema", "schema.json")):
+        for script, target in (
+            ("interface", "bindings"),
+            ("python_module", "python"),
+            ("lua_annotations", "annotations.lua"),
+            ("reference", "reference.md"),
+            ("schema", "schema.json"),
+        ):
             cls.run_generator("bindings/generate/%s.py" % script, cls.api, os.path.join(cls.made, target))
 
     @classmethod
@@ -66,12 +73,14 @@ class NewField(unittest.TestCase):
 
     def test_api(self):
         fields = json.loads(read(self.api))["structs"]["section_in"]["fields"]
-        self.assertEqual([(f["fallback"], f["low"], f["high"]) for f in fields if f["name"] == "camber_in"], [(0.25, 0, 3)])
+        self.assertEqual(
+            [(f["fallback"], f["low"], f["high"]) for f in fields if f["name"] == "camber_in"], [(0.25, 0, 3)]
+        )
 
     def test_python(self):
         text = read(self.made, "python", "__init__.py")
         start = text.index("\ndef section(")
-        signature = text[start:text.index(":\n", start)]
+        signature = text[start : text.index(":\n", start)]
         self.assertIn("camber_in=_d", signature)
         self.assertIn("camber_in: else 0.25. Camber given to the member before it is loaded. [>0..3 in]", text)
         self.assertIn("camber_ratio: Camber over depth", text)
@@ -95,7 +104,7 @@ class NewField(unittest.TestCase):
     def test_bindings(self):
         text = read(self.made, "bindings", "bound_made.c")
         start = text.index("section_in_fields[]")
-        self.assertEqual(text[start:text.index("};", start)].count("BOUND_"), 7)
+        self.assertEqual(text[start : text.index("};", start)].count("BOUND_"), 7)
 
     def test_compiles(self):
         """The copy's tables, their layout asserts among them, and a program that uses the field."""
@@ -105,9 +114,19 @@ class NewField(unittest.TestCase):
         program = os.path.join(self.folder, "program.c")
         with open(program, "w", encoding="utf-8") as file:
             file.write(PROGRAM)
-        flags = ["-std=c17", "-fsyntax-only", "-Wall", "-Wextra", "-Werror", "-I" + os.path.join(self.folder, "include"),
-                 "-I" + os.path.join(self.folder, "lib"), "-I" + self.made]
-        found = subprocess.run([compiler, *flags, program, os.path.join(self.made, "material_facts.c")], capture_output=True, text=True)
+        flags = [
+            "-std=c17",
+            "-fsyntax-only",
+            "-Wall",
+            "-Wextra",
+            "-Werror",
+            "-I" + os.path.join(self.folder, "include"),
+            "-I" + os.path.join(self.folder, "lib"),
+            "-I" + self.made,
+        ]
+        found = subprocess.run(
+            [compiler, *flags, program, os.path.join(self.made, "material_facts.c")], capture_output=True, text=True
+        )
         self.assertEqual(found.returncode, 0, found.stderr)
 
     @unittest.skipUnless(os.environ.get("FRAME_LONG"), "builds the whole library anew: with FRAME_LONG=1")
@@ -120,23 +139,37 @@ class NewField(unittest.TestCase):
             elif os.path.exists(path):
                 shutil.copy(path, self.folder)
         build = os.path.join(self.folder, "build")
-        for command in (["cmake", "-G", "Ninja", "-S", self.folder, "-B", build, "-DCMAKE_BUILD_TYPE=Debug"],
-                        ["ninja", "-C", build, "-j2", "frame_lua", "bad_input_test_bad_input", "bindings/all"],
-                        [os.path.join(build, "tests", "bad_input_test_bad_input")]):
+        for command in (
+            ["cmake", "-G", "Ninja", "-S", self.folder, "-B", build, "-DCMAKE_BUILD_TYPE=Debug"],
+            ["ninja", "-C", build, "-j2", "frame_lua", "bad_input_test_bad_input", "bindings/all"],
+            [os.path.join(build, "tests", "bad_input_test_bad_input")],
+        ):
             found = subprocess.run(command, capture_output=True, text=True)
             self.assertEqual(found.returncode, 0, found.stdout[-4000:] + found.stderr[-4000:])
-        program = "import frame\nassert 'camber_in = 0.25' in ' '.join(frame.section(size='2x10').assumed)\n" \
-                  "try: frame.section(size='2x10', camber_in='4')\nexcept frame.Error as error: print(error)"
-        found = subprocess.run([sys.executable, "-c", program], env=dict(os.environ, PYTHONPATH=os.path.join(build, "python")),
-                               capture_output=True, text=True)
+        program = (
+            "import frame\nassert 'camber_in = 0.25' in ' '.join(frame.section(size='2x10').assumed)\n"
+            "try: frame.section(size='2x10', camber_in='4')\nexcept frame.Error as error: print(error)"
+        )
+        found = subprocess.run(
+            [sys.executable, "-c", program],
+            env=dict(os.environ, PYTHONPATH=os.path.join(build, "python")),
+            capture_output=True,
+            text=True,
+        )
         self.assertEqual(found.stdout.strip(), "camber_in: 4 is not in >0..3 in", found.stderr)
-        program = "local frame = require 'frame' print(select(2, pcall(frame.section, {size = '2x10', camber_in = '4'})))"
-        found = subprocess.run(["lua5.4", "-e", program], env=dict(os.environ, LUA_CPATH=os.path.join(build, "lua", "?.so")),
-                               capture_output=True, text=True)
+        program = (
+            "local frame = require 'frame' print(select(2, pcall(frame.section, {size = '2x10', camber_in = '4'})))"
+        )
+        found = subprocess.run(
+            ["lua5.4", "-e", program],
+            env=dict(os.environ, LUA_CPATH=os.path.join(build, "lua", "?.so")),
+            capture_output=True,
+            text=True,
+        )
         self.assertEqual(found.stdout.strip(), "camber_in: 4 is not in >0..3 in", found.stderr)
 
 
-PROGRAM = '''
+PROGRAM = """
 #include <frame/frame.h>
 #include "material_facts.h"
 int main(void) {
@@ -146,7 +179,7 @@ int main(void) {
     in.camber_in = 1;
     return out.camber_ratio > 0 && FRAME_ASSUMED_SECTION_IN_CAMBER_IN >= 0;
 }
-'''
+"""
 
 if __name__ == "__main__":
     unittest.main()

@@ -8,7 +8,7 @@ import unittest
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 PACKAGES = os.path.join(os.environ.get("FRAME_BUILD", "build"), "python")
-PROGRAM = '''
+PROGRAM = """
 import frame
 r = frame.rafter(run_in="6' 3", slope=0.5, depth_in=5.5, working=frame.working())
 length: float = r.length_in
@@ -18,7 +18,7 @@ r.lenght_in
 for board in frame.stock_plan(pieces=[(1, 2)], stock=[(96, 7)]).boards:
     inches: float = board.pieces[0].length_in
 r.drawing().write_svg("rafter.svg")
-'''
+"""
 
 
 @unittest.skipUnless(importlib.util.find_spec("mypy"), "mypy is not installed")
@@ -28,7 +28,9 @@ class Stubs(unittest.TestCase):
         with tempfile.TemporaryDirectory() as folder:  # not the source root: stubtest would take that for the package
             with open(os.path.join(folder, "program.py"), "w", encoding="utf-8") as file:
                 file.write(PROGRAM)
-            return subprocess.run([sys.executable, "-m", module, *arguments], cwd=folder, env=environment, capture_output=True, text=True)
+            return subprocess.run(
+                [sys.executable, "-m", module, *arguments], cwd=folder, env=environment, capture_output=True, text=True
+            )
 
     def test_stubtest(self):
         found = self.run_in_folder("mypy.stubtest", "frame", "--allowlist", os.path.join(HERE, "stubtest_allowed.txt"))
