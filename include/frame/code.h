@@ -398,6 +398,274 @@ typedef struct frame_code_ledger_spacing_out {
  * bolts, their spacing, edges and rows. 2015 and 2018 have ranges of joist span, 2021 and 2024 allow interpolation. */
 FRAME_CALCULATION(code_ledger_spacing);
 
+/** What joins a rafter to a ceiling joist. */
+typedef int32_t frame_code_heel_nail;
+enum frame_code_heel_nail_values {
+    FRAME_CODE_HEEL_16D = 1, /**< "16d common" | "16d" | "16d common nail". 3-1/2 in by 0.162 in. */
+    FRAME_CODE_HEEL_10D = 2, /**< "10d common" | "10d" | "10d common nail". 3 in by 0.148 in; from 2021 on, at 1.2 times the number. */
+    FRAME_CODE_HEEL_40D = 3  /**< "40d box" | "40d" | "40d box nail". 40d box nails, one for one; in 2015 and 2018. */
+};
+
+/** What ties the feet of the rafters together. */
+typedef int32_t frame_code_heel_tie;
+enum frame_code_heel_tie_values {
+    FRAME_CODE_TIE_CEILING_JOISTS = 1, /**< "ceiling joists" | "ceiling joist" | "joists". Ceiling joists that run along the rafters. */
+    FRAME_CODE_TIE_RAFTER_TIES = 2     /**< "rafter ties" | "rafter tie" | "ties". Rafter ties in their place: in 2015 the table is entered with two thirds of the slope. */
+};
+
+/** A heel joint to look up. */
+typedef struct frame_code_heel_nails_in {
+    uint32_t struct_size, struct_id;
+    double slope;               /**< required : >0..4. Slope of the roof, rise over run: 3 in 12 and steeper. */
+    double spacing_in;          /**< required : >0..48. Spacing of the rafters on centres: 12, 16 or 24, from 2021 on also 19.2. */
+    double roof_span_in;        /**< required : >0..1200. Span of the roof, from wall to wall. */
+    double ground_snow_psf;     /**< required : 0..300. Ground snow load, 0 for none: under 20 the column of 20 psf holds, for roof live loads up to 20. */
+    double roof_live_psf;       /**< 20 : 0..100. Roof live load: the tables hold up to 20. */
+    double tie_height_ratio;    /**< 0 : 0..<1. Height of the ties above the plate over the height of the ridge above it; 0 at the plate. */
+    double span_ratio;          /**< 1 : >0..1. Span left to the rafters over the whole, where struts or purlins to a bearing wall shorten it. */
+    frame_code_heel_nail nail;  /**< "16d common". The nail. */
+    frame_code_heel_tie tie;    /**< ceiling joists. What ties the rafters. */
+    frame_bool clinched;        /**< no. Whether the nails are clinched: in 2015 and 2018 a quarter less. */
+    frame_bool ridge_carried;   /**< no. Whether a bearing wall, header or ridge beam carries the ridge: then there is no thrust to tie. */
+    frame_code_edition edition; /**< required. Which edition. */
+    frame_bool covering;        /**< no. Between the table's slopes, spacings, spans and loads, read the heavier, instead of refusing. */
+} frame_code_heel_nails_in;
+
+/** Nails in the heel joint. */
+typedef struct frame_code_heel_nails_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    int32_t nails;       /**< Nails in each heel joint, and in each lap of the ceiling joists between; 0 where the ridge is carried. */
+    int32_t table_nails; /**< 16d common nails as the table prints them. */
+} frame_code_heel_nails_out;
+
+/** Looks up the nails that join rafter and ceiling joist at the plate (IRC table R802.5.1(9) in 2015, R802.5.2 in 2018, R802.5.2(1) since),
+ * with the notes: ties above the plate, other nails, clinching, struts. Slopes flatter than 3 in 12 and ties above a third of the
+ * height need a ridge that is a beam. */
+FRAME_CALCULATION(code_heel_nails);
+
+/** How open the site lies to the wind (ASCE 7). */
+typedef int32_t frame_code_exposure;
+enum frame_code_exposure_values {
+    FRAME_CODE_EXPOSURE_B = 1, /**< "B" | "exposure B". Towns, woods, many obstructions. */
+    FRAME_CODE_EXPOSURE_C = 2, /**< "C" | "exposure C". Open country. */
+    FRAME_CODE_EXPOSURE_D = 3  /**< "D" | "exposure D". By open water. */
+};
+
+/** A rafter's uplift to look up. */
+typedef struct frame_code_uplift_in {
+    uint32_t struct_size, struct_id;
+    double slope;               /**< required : >0..4. Slope of the roof, rise over run. */
+    double spacing_in;          /**< required : >0..48. Spacing of rafters or trusses on centres: 12, 16 or 24. */
+    double roof_span_in;        /**< required : >0..1200. Span of the roof, from wall to wall. */
+    double wind_mph;            /**< required : >0..300. Ultimate design wind speed, 140 mph at most. */
+    double roof_height_in;      /**< required : >0..1200. Mean roof height, 33 ft at most. */
+    double overhang_in;         /**< required : 0..120. Overhang of the eave, 24 in at most. */
+    double wall_gravity;        /**< optional : >0..1.5. Specific gravity of the wall's framing: from 0.42 up table nailing holds 200 lb. */
+    frame_code_exposure exposure; /**< required. Wind exposure. */
+    frame_bool hip;             /**< no. A hip roof of 5 in 12 or steeper: 0.70 of the force. */
+    frame_bool near_corner;     /**< yes. Whether it stands within 8 ft of a corner of the building: else 0.75 of the force. */
+    int32_t walls_above;        /**< 0 : 0..3. Full walls above, for a connection of wall to wall or to the foundation: 60 lb a foot less for each. */
+    frame_code_edition edition; /**< required. Which edition. */
+    frame_bool covering;        /**< no. Between the table's spacings, read the wider, instead of refusing. */
+} frame_code_uplift_in;
+
+/** The force a connection must hold down. */
+typedef struct frame_code_uplift_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double uplift_lb;         /**< Uplift of one rafter on its connection, allowable stress design; 0 at least. */
+    double uplift_plf;        /**< The same a foot of wall. */
+    double table_lb;          /**< The force as the table gives it, before its notes are applied. */
+    frame_bool nailing_holds; /**< Whether the nailing of the fastening schedule is enough by the exceptions of R802.11. */
+    int32_t spare2;
+} frame_code_uplift_out;
+
+/** Looks up the uplift of rafters and trusses (IRC table R802.11, 2018 on), roof and ceiling of 15 psf taken off, with its notes. Between
+ * spans and wind speeds it is interpolated, as they allow. In exposure D the column of C for the next higher wind is read. */
+FRAME_CALCULATION(code_uplift);
+
+/** What a cantilevered floor carries. */
+typedef int32_t frame_code_cantilever_carries;
+enum frame_code_cantilever_carries_values {
+    FRAME_CODE_CANTILEVER_WALL = 1,   /**< "wall and roof" | "bearing wall and roof" | "wall". A light bearing wall and a roof, and nothing else. */
+    FRAME_CODE_CANTILEVER_BALCONY = 2 /**< "balcony" | "exterior balcony". An open balcony. */
+};
+
+/** A floor cantilever to look up. */
+typedef struct frame_code_floor_cantilever_in {
+    uint32_t struct_size, struct_id;
+    frame_code_cantilever_carries carries; /**< required. What it carries. */
+    frame_size size;            /**< required. Nominal size of the joists, 2x8 to 2x12. */
+    double spacing_in;          /**< required : >0..48. Spacing on centres. */
+    double ground_snow_psf;     /**< required : 0..300. Ground snow load, 70 at most. */
+    double roof_width_in;       /**< optional : >0..1200. Width of the roof on the wall, 40 ft at most; required under a wall. */
+    double back_span_in;        /**< optional : >0..600. Span of the joists behind the support: three times the cantilever at least, twice for a balcony. */
+    frame_code_edition edition; /**< required. Which edition. */
+    int32_t spare;
+} frame_code_floor_cantilever_in;
+
+/** The longest cantilever and what must be held down behind it. */
+typedef struct frame_code_floor_cantilever_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double cantilever_in; /**< Longest cantilever; less where the back span asks for it. */
+    double uplift_lb;     /**< Uplift at the support behind, for this back span; of the least back span when none was given. */
+} frame_code_floor_cantilever_out;
+
+/** Looks up the cantilever of floor joists of No.2 lumber, three or more (IRC tables R502.3.3(1) and (2)): interpolated between roof
+ * widths and snow loads, as the notes allow. Rim joist at the end and blocking at the support belong to it. */
+FRAME_CALCULATION(code_floor_cantilever);
+
+/** What a wall's studs carry. */
+typedef int32_t frame_code_on_studs;
+enum frame_code_on_studs_values {
+    FRAME_CODE_ON_STUDS_NOTHING = 1,    /**< "nothing" | "nonbearing" | "none". A wall that carries nothing but itself. */
+    FRAME_CODE_ON_STUDS_ROOF = 2,       /**< "roof and ceiling" | "roof" | "roof only" | "roof and ceiling or habitable attic only". Roof and ceiling, or a habitable attic. */
+    FRAME_CODE_ON_STUDS_FLOOR_ROOF = 3, /**< "one floor, roof and ceiling" | "one floor and roof" | "roof and one floor". One floor, roof and ceiling. */
+    FRAME_CODE_ON_STUDS_FLOORS_ROOF = 4, /**< "two floors, roof and ceiling" | "two floors and roof". Two floors, roof and ceiling. */
+    FRAME_CODE_ON_STUDS_FLOOR = 5       /**< "one floor" | "one floor only". One floor. */
+};
+
+/** Studs to look up. */
+typedef struct frame_code_stud_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;            /**< required. Nominal size: 2x3, 2x4, 3x4, 2x5 or 2x6. */
+    frame_code_on_studs supports; /**< required. What they carry. */
+    double height_in;           /**< required : >0..480. Height between lateral supports, from plate to plate. */
+    frame_grade grade;          /**< "No.3, Stud or Standard, the least". Grade of the studs. */
+    frame_bool exterior;        /**< yes. Whether the wall is an outer one. */
+    double attic_span_in;       /**< 0 : 0..1200. Span of the roof over a habitable attic that they carry; 0 without one. */
+    double wind_mph;            /**< optional : >0..300. Ultimate design wind speed, for studs higher than the table. */
+    double ground_snow_psf;     /**< optional : 0..300. Ground snow load, for studs higher than the table. */
+    double roof_live_psf;       /**< 20 : 0..100. Roof live load, for studs higher than the table. */
+    double span_in;             /**< optional : >0..600. Longest span of roof or floor they carry, for studs up to 12 ft high. */
+    double tributary_in;        /**< optional : >0..600. Width of roof they carry, for 2x6 studs up to 20 ft high. */
+    frame_code_exposure exposure; /**< optional. Wind exposure, for studs higher than the table. */
+    frame_code_edition edition; /**< required. Which edition. */
+} frame_code_stud_in;
+
+/** How far apart they may stand. */
+typedef struct frame_code_stud_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double spacing_in;    /**< Greatest spacing on centres; 0 where the code has none for such a stud. */
+    double height_in;     /**< Greatest height of this size by the rule that was used. */
+} frame_code_stud_out;
+
+/** Looks up the spacing and height of studs (IRC table R602.3(5)) and, where they are higher than that, the alternatives of R602.3.1: bearing
+ * walls of up to 12 ft (table R602.3(6)) and 2x6 studs of up to 20 ft under a light roof; utility grade by its own exception. */
+FRAME_CALCULATION(code_stud);
+
+/** Full-height studs beside a header to look up. */
+typedef struct frame_code_king_studs_in {
+    uint32_t struct_size, struct_id;
+    double header_span_in;      /**< required : >0..240. Span of the header. */
+    double stud_spacing_in;     /**< optional : >0..48. Spacing of the wall's studs; required in 2015. */
+    double wind_mph;            /**< optional : >0..300. Ultimate design wind speed; required from 2018 on. */
+    frame_code_exposure exposure; /**< optional. Wind exposure; required from 2018 on. */
+    frame_bool anchored;        /**< no. Whether framing anchors stand in for the jack studs. */
+    frame_code_edition edition; /**< required. Which edition. */
+    int32_t spare;
+} frame_code_king_studs_in;
+
+/** Full-height studs. */
+typedef struct frame_code_king_studs_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    int32_t full_height_studs; /**< Full-height studs at each end of the header. */
+    int32_t spare2;
+} frame_code_king_studs_out;
+
+/** Looks up the full-height studs at each end of a header in an exterior wall (IRC table R602.7.5): in 2015 by the studs' spacing, since by
+ * wind and exposure. Between spans that of the longer header. */
+FRAME_CALCULATION(code_king_studs);
+
+/** The span rating stamped on a wood structural panel. */
+typedef int32_t frame_code_panel;
+enum frame_code_panel_values {
+    FRAME_CODE_PANEL_16_0 = 1,   /**< "16/0". Sheathing. */
+    FRAME_CODE_PANEL_20_0 = 2,   /**< "20/0". Sheathing. */
+    FRAME_CODE_PANEL_24_0 = 3,   /**< "24/0". Sheathing. */
+    FRAME_CODE_PANEL_24_16 = 4,  /**< "24/16". Sheathing. */
+    FRAME_CODE_PANEL_32_16 = 5,  /**< "32/16". Sheathing. */
+    FRAME_CODE_PANEL_40_20 = 6,  /**< "40/20". Sheathing. */
+    FRAME_CODE_PANEL_48_24 = 7,  /**< "48/24". Sheathing. */
+    FRAME_CODE_PANEL_60_32 = 8,  /**< "60/32". Sheathing. */
+    FRAME_CODE_PANEL_16_OC = 9,  /**< "16 oc" | "16 o.c.". Single floor. */
+    FRAME_CODE_PANEL_20_OC = 10, /**< "20 oc" | "20 o.c.". Single floor. */
+    FRAME_CODE_PANEL_24_OC = 11, /**< "24 oc" | "24 o.c.". Single floor. */
+    FRAME_CODE_PANEL_32_OC = 12, /**< "32 oc" | "32 o.c.". Single floor. */
+    FRAME_CODE_PANEL_48_OC = 13  /**< "48 oc" | "48 o.c.". Single floor. */
+};
+
+/** A panel to look up. */
+typedef struct frame_code_panel_span_in {
+    uint32_t struct_size, struct_id;
+    frame_code_panel rating;    /**< required. Span rating. */
+    frame_code_edition edition; /**< required. Which edition. */
+} frame_code_panel_span_in;
+
+/** How far the panel spans. */
+typedef struct frame_code_panel_span_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *thickness;      /**< Thicknesses made with this rating, in. */
+    double roof_span_held_in;   /**< Longest span on a roof with the edges held by blocking, clips or tongue and groove. */
+    double roof_span_free_in;   /**< Longest span on a roof with free edges. */
+    double roof_total_psf;      /**< Total load it carries at that span. */
+    double roof_live_psf;       /**< Live load it carries at that span. */
+    double live_16_psf;         /**< Live load with rafters 16 in on centres; not given where the table has none. */
+    double live_24_psf;         /**< Live load with rafters 24 in on centres; not given where the table has none. */
+    double floor_span_in;       /**< Longest span as a subfloor; 0 where it is none. */
+} frame_code_panel_span_out;
+
+/** Looks up the spans and loads of a wood structural panel as roof sheathing and subfloor (IRC table R503.2.1.1(1)): the strength axis across
+ * the supports, over two spans or more. */
+FRAME_CALCULATION(code_panel_span);
+
 FRAME_END
 
 #endif

@@ -8,7 +8,7 @@ static const double spacings[] = {12, 16, 19.2, 24};
 /* Notes of the rafter tables: where the ties stand above the plate the span is less. Ratio H_C / H_R of the rows. */
 static const double tie_ratios[] = {1 / 7.5, 1 / 6.0, 1 / 5.0, 1 / 4.0, 1 / 3.0};
 static const double tie_factors[] = {1, 0.9, 0.83, 0.76, 0.67};
-static const char tie_source[] = "IRC R802.4.1 tables, note on ties above the plate (from memory)";
+static const char tie_source[] = "IRC 2018 R802.4.1 tables, note on ties; IRC 2024 Table R802.4.1(9)";
 
 static frame_status tie_factor(const frame_code_joist_span_in *in, double *factor) {
     const frame_code_columns ratios = {"R802.4.1, note on ties", "tie_height_ratio", "", tie_ratios, 5, 1};
@@ -33,8 +33,6 @@ static frame_status rafter(const frame_code_joist_span_in *in, frame_code_joist_
     FRAME_TABLE(w, F, factor, "", "factor for ties above the plate", tie_source);
     FRAME_STEP(w, L, L_table * F, "in", "longest span", tie_source);
     out->span_in = L;
-    out->known = FRAME_KNOWN_MEMORY;
-    out->cautions |= frame_code_cautions(FRAME_KNOWN_MEMORY);
     return FRAME_OK;
 }
 

@@ -491,6 +491,190 @@ rows, in (table R507.2.1 in 2015).
           list(made.values()))
 
 
+# -- roofs, walls, floors ------------------------------------------------------------------------------------------------
+def joined(rows):
+    """One row for all editions whose rows are the same; the first one's source."""
+    made = {}
+    for row in rows:
+        same = tuple(sorted((k, v) for k, v in row.items() if k not in ("editions", "source", "table")))
+        if same in made:
+            years = sorted(set(made[same]["editions"].split("/")) | set(row["editions"].split("/")))
+            made[same]["editions"] = "/".join(years)
+        else:
+            made[same] = row
+    return list(made.values())
+
+
+def heel_nails(figures):
+    rows, spans = {}, ["n12", "n20", "n24", "n28", "n36"]
+    for cell in figures.rows("code", "heel_joint_nails.csv"):
+        key = (editions(cell["edition"]), cell["slope_rise_in_12"], cell["spacing_in"], cell["load_psf"])
+        row = rows.setdefault(key, dict({span: "" for span in spans}, table=cell["table"], source=SOURCES.id(plain(cell["source"])), known=cell["known"]))
+        row["n" + cell["roof_span_ft"]] = cell["nails_16d_common"]
+    made = [dict(row, editions=key[0], slope=key[1], spacing=key[2], load=key[3]) for key, row in rows.items()]
+    write("code_heel_nails", """
+Nails (16d common) in a heel joint, for roofs of 12 to 36 ft of span. slope: rise in 12; spacing of the rafters, in; load: 20 for roof
+live load up to 20 psf, else ground snow, psf.
+#word spacing 12|16|19.2|24
+#set editions """ + EDITION_WORDS + """
+#whole slope load source """ + " ".join(spans) + """
+#index slope spacing""",
+          ["editions", "slope", "spacing", "load"], ["slope", "spacing", "editions", "load"] + spans + ["table", "source", "known"],
+          order(made, "slope", ("spacing", "12|16|19.2|24"), "editions", "load"))
+
+
+def heel_factors(figures):
+    ratios = {"1/10 or less": "0.1", "1/6": "0.166666666666667", "1/5": "0.2", "1/4": "0.25", "1/3": "0.333333333333333"}
+    made = [{"editions": editions(cell["edition"]), "ratio": ratios[cell["condition"]], "factor": cell["value"], "table": cell["table"],
+             "source": plain(cell["source"]), "known": cell["known"]}
+            for cell in figures.rows("code", "heel_joint_rules.csv") if cell["condition"] in ratios]
+    made = joined(made)
+    write("code_heel_factors", """
+Factors on the nails of a heel joint where the ties stand above the plate: ratio of the ties' height to the ridge's.
+#set editions """ + EDITION_WORDS,
+          ["editions", "ratio"], ["editions", "ratio", "factor", "table", "source", "known"], order(made, "ratio"))
+
+
+def uplift(figures):
+    rows, winds = {}, ["v110", "v115", "v120", "v130", "v140"]
+    for cell in figures.rows("code", "rafter_uplift.csv"):
+        key = (editions(cell["edition"]), cell["exposure"], "low" if cell["pitch"].startswith("<") else "steep", cell["spacing_in"], cell["roof_span_ft"])
+        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row["v" + cell["wind_ult_mph"]] = cell["uplift_lb_asd"].replace(",", "")
+    made = joined([dict(row, editions=key[0], exposure=key[1], pitch=key[2], spacing=key[3], span=key[4]) for key, row in rows.items()])
+    write("code_uplift", """
+Uplift of a rafter or truss on its connection, lb (allowable stress design), for ultimate wind speeds of 110 to 140 mph. pitch: low under
+5 in 12, steep from 5 in 12 up; spacing, in; span of the roof, ft.
+#word exposure B|C
+#word pitch low|steep
+#set editions """ + EDITION_WORDS + """
+#whole spacing span source """ + " ".join(winds) + """
+#index exposure pitch""",
+          ["editions", "exposure", "pitch", "spacing", "span"],
+          ["exposure", "pitch", "spacing", "span", "editions"] + winds + ["table", "source", "known"],
+          order(made, ("exposure", "B|C"), ("pitch", "low|steep"), "spacing", "span"))
+
+
+def floor_cantilevers(figures):
+    rows = {}
+    for cell in figures.rows("code", "floor_cantilever.csv"):
+        key = ("balcony" if "balcony" in cell["table"] else "wall and roof", cell["size"], cell["spacing_in"], cell["ground_snow_psf"])
+        row = rows.setdefault(key, dict({name: "" for name in ("c24", "c32", "c40", "u24", "u32", "u40")}, editions=editions(cell["edition"]),
+                                        table=cell["table"].split(" ")[0], source=SOURCES.id(plain(cell["source"])), known=cell["known"]))
+        width = cell["roof_width_ft"] or "24"
+        row["c" + width], row["u" + width] = cell["max_cantilever_in"], cell["uplift_at_backspan_lb"]
+    made = [dict(row, carries=key[0], size=key[1], spacing=key[2], snow=key[3]) for key, row in rows.items()]
+    write("code_floor_cantilevers", """
+Longest cantilevers of floor joists (c), in, and the uplift at the support behind (u), lb, under a bearing wall and roof of 24, 32 and 40
+ft of width, or carrying a balcony (all in the first columns). snow: ground snow up to so much, psf. An empty cell is none.
+#word carries wall and roof|balcony
+#word size 2x4|2x6|2x8|2x10|2x12
+#set editions """ + EDITION_WORDS + """
+#whole spacing snow c24 c32 c40 u24 u32 u40 source
+#index carries size""",
+          ["carries", "size", "spacing", "snow"],
+          ["carries", "size", "spacing", "snow", "editions", "c24", "c32", "c40", "u24", "u32", "u40", "table", "source", "known"],
+          order(made, ("carries", "wall and roof|balcony"), ("size", SIZE_WORDS), "spacing", "snow"))
+
+
+STUDS = "2x3|2x4|3x4|2x5|2x6"
+ON_STUDS = {"": "nothing", "roof and ceiling or habitable attic only": "roof", "one floor, roof and ceiling": "floor and roof",
+            "two floors, roof and ceiling": "two floors and roof", "one floor only": "floor"}
+ON_STUDS_WORDS = "nothing|roof|floor and roof|two floors and roof|floor"
+
+
+def studs(figures):
+    made = []
+    for cell in figures.rows("code", "stud_size_spacing.csv"):
+        made.append({"stud": cell["stud"], "carries": ON_STUDS[cell["supports"]], "editions": editions(cell["edition"]),
+                     "height": cell["max_height_ft"], "spacing": cell["max_spacing_in"], "table": cell["table"],
+                     "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+    write("code_studs", """
+Studs by size and what they carry: greatest height without lateral support, ft, and greatest spacing, in.
+#word stud """ + STUDS + """
+#word carries """ + ON_STUDS_WORDS + """
+#set editions """ + EDITION_WORDS + """
+#whole height spacing source
+#index stud carries""",
+          ["stud", "carries"], ["stud", "carries", "editions", "height", "spacing", "table", "source", "known"],
+          order(made, ("stud", STUDS), ("carries", ON_STUDS_WORDS)))
+
+
+def tall_studs(figures):
+    rows, columns = {}, ["%s_%s" % (letter, wind) for wind in ("115", "130", "140") for letter in ("s12", "s24")]
+    for cell in figures.rows("code", "stud_tall_R602.3_6.csv"):
+        key = (cell["stud_height_ft"], "roof" if cell["supports"] == "roof only" else "floor and roof", cell["spacing_in"])
+        row = rows.setdefault(key, {"editions": editions(cell["edition"]), "table": cell["table"], "source": SOURCES.id(plain(cell["source"])),
+                                    "known": cell["known"]})
+        row["s%s_%s" % (cell["max_roof_floor_span_ft"], cell["ultimate_wind_mph"])] = cell["stud"].replace("2x", "")
+    made = [dict(row, height=key[0], carries=key[1], spacing=key[2]) for key, row in rows.items()]
+    write("code_tall_studs", """
+Studs of bearing walls up to 11 and 12 ft high, 4 for 2x4, 6 for 2x6, DR: design required; by the span of roof or floor (12 or 24 ft) and
+the ultimate wind speed. spacing, in.
+#word carries """ + ON_STUDS_WORDS + """
+#set editions """ + EDITION_WORDS + """
+#mark DR=-3
+#whole height spacing source """ + " ".join(columns),
+          ["height", "carries", "spacing"], ["height", "carries", "spacing", "editions"] + columns + ["table", "source", "known"],
+          order(made, "height", ("carries", ON_STUDS_WORDS), "spacing"))
+
+
+def king_studs(figures):
+    conditions = {"studs at 16 in": "first", "studs at 24 in": "second", "ultimate wind below 115 mph, Exposure B": "second",
+                  "ultimate wind below 140 mph B, or 130 mph or less C": "first"}
+    rows = {}
+    for cell in figures.rows("code", "king_studs.csv"):
+        row = rows.setdefault((editions(cell["edition"]), cell["header_span_ft"]),
+                              {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row[conditions[cell["condition"]]] = cell["full_height_studs_each_end"]
+    made = [dict(row, editions=key[0], span=key[1]) for key, row in rows.items()]
+    write("code_king_studs", """
+Full-height studs at each end of a header of so many ft. In 2015 first is for studs at 16 in and second for 24 in on centres; from 2018 on
+first is for ultimate wind under 140 mph in Exposure B or under 130 mph in C, second for 115 mph and less in B.
+#set editions """ + EDITION_WORDS + """
+#whole span first second source""",
+          ["editions", "span"], ["editions", "span", "first", "second", "table", "source", "known"], order(made, "editions", "span"))
+
+
+def panels(figures):
+    made = []
+    for cell in figures.rows("code", "panel_spans.csv"):
+        made.append({"rating": cell["span_rating"], "editions": editions(cell["edition"]), "thickness": cell["thickness_in"],
+                     "roof_held": cell["max_roof_span_edge_supported_in"], "roof_free": cell["max_roof_span_no_edge_support_in"],
+                     "total": cell["total_load_at_max_span_psf"], "live": cell["live_load_at_max_span_psf"], "live16": cell["live_load_16in_psf"],
+                     "live24": cell["live_load_24in_psf"], "floor": cell["max_subfloor_span_in"], "table": cell["table"],
+                     "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+    write("code_panels", """
+Wood structural panels by span rating: thickness; greatest spans on a roof with edges held and free, in; total and live load at that span,
+live load at 16 and 24 in, psf; greatest span as a subfloor, in (0: none).
+#word rating 16/0|20/0|24/0|24/16|32/16|40/20|48/24|60/32|16 oc|20 oc|24 oc|32 oc|48 oc
+#set editions """ + EDITION_WORDS + """
+#whole roof_held roof_free total live live16 live24 floor source
+#index rating""",
+          ["rating"], ["rating", "editions", "thickness", "roof_held", "roof_free", "total", "live", "live16", "live24", "floor", "table", "source",
+                       "known"], made)
+
+
+def wall_sheathing(figures):
+    made = []
+    for cell in figures.rows("code", "wall_sheathing_wind.csv"):
+        row = {"nail": cell["nail"].split(" ")[0], "rating": cell["panel_rating"], "thickness": cell["thickness_in"], "spacing": cell["stud_spacing_in"],
+               "edge": cell["edge_spacing_in"], "field": cell["field_spacing_in"], "penetration": cell["penetration_in"]}
+        same = next((m for m in made if all(m[k] == v for k, v in row.items())), None)
+        if not same:
+            same = dict(row, editions=editions(cell["edition"]), table=cell["table"], source=SOURCES.id(plain(cell["source"])), known=cell["known"])
+            made.append(same)
+        same["v" + cell["exposure"]] = cell["max_wind_mph"]
+    write("code_wall_sheathing", """
+Wood structural panels on exterior walls against wind: nail and its penetration, in; span rating and thickness of the panel; greatest
+spacing of the studs and of the nails at edges and in the field, in; ultimate wind speeds in exposures B, C and D, mph.
+#word nail 6d|8d
+#set editions """ + EDITION_WORDS + """
+#whole spacing edge field vB vC vD source""",
+          ["nail", "spacing"], ["nail", "penetration", "rating", "thickness", "spacing", "edge", "field", "vB", "vC", "vD", "editions", "table", "source",
+                                "known"], made)
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
@@ -499,7 +683,9 @@ def plain(source):
 TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "deck_cantilevers": deck_cantilevers, "deck_beams": deck_beams,
           "deck_posts": deck_posts, "deck_footings": deck_footings, "ledgers": ledgers, "deck_guide_posts": deck_guide_posts,
           "deck_factors": deck_factors,
-          "ledger_edges": ledger_edges}
+          "ledger_edges": ledger_edges, "heel_nails": heel_nails, "heel_factors": heel_factors, "uplift": uplift,
+          "floor_cantilevers": floor_cantilevers, "studs": studs, "tall_studs": tall_studs, "king_studs": king_studs, "panels": panels,
+          "wall_sheathing": wall_sheathing}
 
 
 def main(folder, *wanted):

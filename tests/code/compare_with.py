@@ -9,6 +9,7 @@ file, how many cells were asked for, how many agree, and each that does not. Pyt
 import collections
 import csv
 import glob
+import math
 import os
 import re
 import subprocess
@@ -174,6 +175,100 @@ def ledger_edge(row):
     field = {"top edge min": "top_in", "bottom edge min": "bottom_in"}.get(row["item"])
     field = ("ledger_" if row["member"] == "ledger" else "band_") + field if field else {"end min": "end_in"}.get(row["item"], "row_spacing_in")
     return "code_ledger_spacing", {"fastener": "bolt", "live_psf": "40", "sheathing_in": "0.5", "joist_span_in": "10'"}, {field: row["value_in"]}
+
+
+@asks("code/heel_joint_nails.csv")
+def heel(row):
+    load = row["load_psf"] if row["load_kind"] == "ground snow" else "0"
+    inputs = {"slope": row["slope_rise_in_12"] + "/12", "spacing_in": row["spacing_in"], "ground_snow_psf": load,
+              "roof_span_in": row["roof_span_ft"] + "'"}
+    return "code_heel_nails", inputs, {"nails": row["nails_16d_common"], "table_nails": row["nails_16d_common"]}
+
+
+HEEL = {"slope": "4/12", "spacing_in": "24", "ground_snow_psf": "70", "roof_span_in": "36'"}  # 29 nails in 2015 and 2018, 26 since
+
+
+@asks("code/heel_joint_rules.csv", "prescriptive/heel_joint_rules.csv")
+def heel_rule(row):
+    """The rules as they change a joint of many nails."""
+    whole = 29 if "2015" in row["edition"] or "2018" in row["edition"] else 26
+    up = lambda factor: str(math.ceil(whole * factor - 1e-9))  # noqa: E731
+    rule = row["rule"]
+    if row["edition"] not in ("IRC 2015", "IRC 2018", "IRC 2021/2024", "IRC 2021"):
+        return None
+    if rule.startswith("nail count multiplier"):
+        ratio = {"1/3": "0.3333333", "1/4": "0.25", "1/5": "0.2", "1/6": "0.1666666"}.get(row["condition"], "0.05")
+        return "code_heel_nails", dict(HEEL, tie_height_ratio=ratio), {"nails": up(float(row["value"]))}
+    if rule.startswith("40d box"):
+        return "code_heel_nails", dict(HEEL, nail="40d box"), {"nails": up(float(row["value"]))}
+    if rule.startswith("nail count cut"):
+        return "code_heel_nails", dict(HEEL, clinched="yes"), {"nails": up(1 - float(row["value"]) / 100)}
+    if rule.startswith("10d common"):
+        return "code_heel_nails", dict(HEEL, nail="10d common"), {"nails": up(float(row["value"]))}
+    if rule.startswith("slope to enter"):
+        return "code_heel_nails", dict(HEEL, slope="6/12", tie="rafter ties"), {"nails": up(1)}
+    if rule.startswith("roof live load column"):
+        return "code_heel_nails", dict(HEEL, roof_live_psf=str(float(row["value"]) + 0.1)), {"nails": "outside scope"}
+    if rule.startswith("no heel joint"):
+        return "code_heel_nails", dict(HEEL, ridge_carried="yes"), {"nails": row["value"]}
+    if rule.startswith("with struts"):
+        return "code_heel_nails", dict(HEEL, span_ratio="0.5"), {"nails": up(0.5)}
+    if rule.startswith("ceiling joist to ceiling joist"):
+        return "code_heel_nails", HEEL, {"nails": up(float(row["value"]))}
+    if rule.startswith("above this HC/HR"):
+        return "code_heel_nails", dict(HEEL, tie_height_ratio="0.34"), {"nails": "outside scope"}
+    return None
+
+
+@asks("code/rafter_uplift.csv")
+def rafter_uplift(row):
+    inputs = {"slope": "4/12" if row["pitch"].startswith("<") else "5/12", "spacing_in": row["spacing_in"], "wind_mph": row["wind_ult_mph"],
+              "roof_span_in": row["roof_span_ft"] + "'", "exposure": row["exposure"], "roof_height_in": "30'", "overhang_in": "24"}
+    value = row["uplift_lb_asd"].replace(",", "")
+    return "code_uplift", inputs, {"uplift_lb": value, "table_lb": value}
+
+
+@asks("code/floor_cantilever.csv")
+def floor_cantilever(row):
+    inputs = {"carries": "balcony" if "balcony" in row["table"] else "wall and roof", "size": row["size"], "spacing_in": row["spacing_in"],
+              "ground_snow_psf": row["ground_snow_psf"], "roof_width_in": row["roof_width_ft"] and row["roof_width_ft"] + "'"}
+    return "code_floor_cantilever", inputs, {"cantilever_in": row["max_cantilever_in"], "uplift_lb": row["uplift_at_backspan_lb"]}
+
+
+@asks("code/king_studs.csv")
+def king(row):
+    inputs = {"header_span_in": row["header_span_ft"] + "'"}
+    if row["condition"].startswith("studs at"):
+        inputs["stud_spacing_in"] = row["condition"].split(" ")[2]
+    else:
+        inputs.update(exposure="B", wind_mph="110" if "below 115" in row["condition"] else "139")
+    return "code_king_studs", inputs, {"full_height_studs": row["full_height_studs_each_end"]}
+
+
+@asks("code/stud_size_spacing.csv")
+def stud(row):
+    inputs = {"size": row["stud"], "supports": row["supports"] or "nothing", "height_in": row["max_height_ft"] + "'",
+              "exterior": "no" if row["stud"] == "2x3" else "yes"}
+    return "code_stud", inputs, {"spacing_in": row["max_spacing_in"], "height_in": str(12 * int(row["max_height_ft"]))}
+
+
+@asks("code/stud_tall_R602.3_6.csv")
+def tall_stud(row):
+    """A stud as printed may stand at the row's spacing; a smaller one, or any where design is required, may not."""
+    inputs = {"supports": row["supports"], "height_in": row["stud_height_ft"] + "'", "wind_mph": row["ultimate_wind_mph"], "ground_snow_psf": "30",
+              "exposure": "B", "span_in": row["max_roof_floor_span_ft"] + "'", "grade": "No.2"}
+    less = {"12": "<0", "16": "<12", "24": "<16"}[row["spacing_in"]]
+    for size in ("2x4", "2x6"):
+        holds = row["stud"] != "DR" and size >= row["stud"]
+        yield "code_stud", dict(inputs, size=size), {"spacing_in": ">" + row["spacing_in"] if holds else less}
+
+
+@asks("code/panel_spans.csv")
+def panel(row):
+    printed = {"roof_span_held_in": "max_roof_span_edge_supported_in", "roof_span_free_in": "max_roof_span_no_edge_support_in",
+               "roof_total_psf": "total_load_at_max_span_psf", "roof_live_psf": "live_load_at_max_span_psf", "live_16_psf": "live_load_16in_psf",
+               "live_24_psf": "live_load_24in_psf", "floor_span_in": "max_subfloor_span_in"}
+    return "code_panel_span", {"rating": row["span_rating"]}, {name: row[column] for name, column in printed.items() if row[column]}
 
 
 def compare(verify, path, ask):
