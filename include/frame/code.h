@@ -666,6 +666,216 @@ typedef struct frame_code_panel_span_out {
  * the supports, over two spans or more. */
 FRAME_CALCULATION(code_panel_span);
 
+/** What is cut. */
+typedef int32_t frame_code_member;
+enum frame_code_member_values {
+    FRAME_CODE_MEMBER_JOIST = 1,         /**< "joist" | "floor joist" | "sawn joist" | "beam" | "sawn beam". A sawn floor joist or beam on edge. */
+    FRAME_CODE_MEMBER_CEILING_JOIST = 2, /**< "ceiling joist". A sawn ceiling joist. */
+    FRAME_CODE_MEMBER_RAFTER = 3,        /**< "rafter". A sawn rafter, between its bearings and at them. */
+    FRAME_CODE_MEMBER_TAIL = 4,          /**< "rafter tail" | "tail". The part of a rafter past its bearing. */
+    FRAME_CODE_MEMBER_STUD = 5,          /**< "stud". A stud. */
+    FRAME_CODE_MEMBER_TOP_PLATE = 6,     /**< "top plate" | "plate". The top plate of a wall. */
+    FRAME_CODE_MEMBER_HEADER = 7,        /**< "header" | "girder". A header or girder: refused. */
+    FRAME_CODE_MEMBER_BUILT_UP = 8,      /**< "built-up beam" | "built-up member" | "built-up". A beam of several plies: refused. */
+    FRAME_CODE_MEMBER_FLAT = 9,          /**< "flat member" | "flat". A member that lies flat: refused. */
+    FRAME_CODE_MEMBER_TRUSS = 10,        /**< "truss". A truss: refused. */
+    FRAME_CODE_MEMBER_I_JOIST = 11,      /**< "I-joist" | "wood I-joist". An I-joist: by its maker's rule. */
+    FRAME_CODE_MEMBER_ENGINEERED = 12    /**< "engineered lumber" | "LVL" | "PSL" | "LSL" | "glulam" | "structural composite lumber". Laminated or composite lumber: by its maker's rule. */
+};
+
+/** How it is cut. */
+typedef int32_t frame_code_cut;
+enum frame_code_cut_values {
+    FRAME_CODE_CUT_HOLE = 1, /**< "hole" | "bored hole" | "bore". A hole, wood all around it. */
+    FRAME_CODE_CUT_NOTCH = 2 /**< "notch" | "cut". A cut from the edge. */
+};
+
+/** Which edge a notch is cut from. */
+typedef int32_t frame_code_side;
+enum frame_code_side_values {
+    FRAME_CODE_SIDE_TOP = 1,   /**< "top" | "upper edge". The upper edge. */
+    FRAME_CODE_SIDE_BOTTOM = 2 /**< "bottom" | "lower edge". The lower edge, in tension between the supports. */
+};
+
+/** Whether a cut may be made. */
+typedef int32_t frame_code_verdict;
+enum frame_code_verdict_values {
+    FRAME_CODE_ALLOWED = 1,         /**< "allowed". As it is. */
+    FRAME_CODE_ALLOWED_DOUBLED = 2, /**< "allowed with the stud doubled" | "allowed, stud doubled". With the stud doubled, and no more than two such studs in a row. */
+    FRAME_CODE_ALLOWED_TIE = 3,     /**< "allowed with a plate tie" | "allowed, plate tied". With a steel tie across the cut. */
+    FRAME_CODE_NOT_ALLOWED = 4      /**< "not allowed". Not so, or not here. */
+};
+
+/** A hole or notch to judge: for a pipe, wire or duct of a size, at a place. */
+typedef struct frame_code_hole_in {
+    uint32_t struct_size, struct_id;
+    frame_code_member member;   /**< required. What is cut. */
+    frame_code_cut cut;         /**< hole. How. */
+    frame_size size;            /**< optional. Nominal size of the member; this or depth_in. */
+    frame_code_edition edition; /**< required. Which edition. */
+    double depth_in;            /**< optional : >0..60. True depth of the member, the larger face, instead of its size. */
+    double thickness_in;        /**< optional : >0..60. Its true thickness; from the size where it is given. */
+    double diameter_in;         /**< optional : >0..60. Diameter of the hole, room for the pipe in it counted, or the larger side of a square one. */
+    double notch_depth_in;      /**< optional : >0..60. Depth of the notch, square to the edge. */
+    double notch_length_in;     /**< optional : >0..600. Length of the notch along the member. */
+    double span_in;             /**< optional : >0..1200. Span of a joist or rafter; notches need it. */
+    double position_in;         /**< optional : 0..1200. Middle of the cut from the face of the left bearing; notches need it. */
+    double offset_in;           /**< "the middle of the depth" : 0..60. Middle of a hole from the lower edge; in a stud or plate, from one face. */
+    double other_position_in;   /**< optional : 0..1200. Middle of the nearest other hole or notch of the member, from the same bearing. */
+    double other_length_in;     /**< optional : >0..600. Its diameter, or its length along the member. */
+    double tail_in;             /**< optional : >0..240. Length of a rafter's tail, level. */
+    double maker_diameter_in;   /**< optional : 0..60. Largest hole the maker allows at this place, for I-joists and engineered lumber. */
+    double maker_edge_in;       /**< optional : 0..60. Least distance from the hole to the edges, or to an I-joist's flanges, that the maker asks for. */
+    double maker_end_in;        /**< optional : 0..1200. Least distance from the hole to a bearing that the maker asks for. */
+    frame_code_side side;       /**< bottom. Which edge a notch is cut from. */
+    frame_bool end_notch;       /**< no. Whether the notch is at the end of the member, over its bearing. */
+    frame_bool bearing;         /**< yes. Whether the wall carries more than itself. */
+    frame_bool exterior;        /**< yes. Whether it is an outer wall. */
+    frame_bool doubled;         /**< no. Whether the stud is doubled already. */
+    int32_t successive;         /**< 1 : 1..20. Doubled studs bored so in a row, this one counted. */
+    frame_bool beside_notch;    /**< no. Whether a notch lies in the same section as a stud's hole. */
+    frame_bool sheathed;        /**< no. Whether wood structural panels cover the whole side of the wall that is cut. */
+} frame_code_hole_in;
+
+/** The verdict, what it hangs on, and where else it may be. */
+typedef struct frame_code_hole_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    frame_code_verdict verdict;  /**< The verdict. */
+    int32_t spare2;
+    const char *reason;          /**< What it hangs on, in a sentence. */
+    const char *needs;           /**< What must be done for it to hold; empty when nothing. */
+    double depth_in;             /**< True depth of the member. */
+    double limit_diameter_in;    /**< Largest hole such a member may have, as it stands; not given for a notch. */
+    double limit_notch_depth_in; /**< Deepest notch at this place; not given for a hole. */
+    double limit_notch_length_in; /**< Longest notch; not given where there is no limit. */
+    double edge_in;              /**< Least distance from a hole to the edges; not given where there is none. */
+    double nearest_position_in;  /**< Nearest place along the member where the cut may be; not given when it may be here or nowhere. */
+    double nearest_offset_in;    /**< Nearest place across the depth where the hole may be; not given when it may be here or nowhere. */
+} frame_code_hole_out;
+
+/** Judges a hole or notch for a pipe, wire or duct by the code: sawn joists and beams (IRC R502.8.1), rafters and ceiling joists (R802.7.1), rafter
+ * tails (R802.7.1.1), studs (R602.6) and top plates (R602.6.1). Headers, built-up and flat members and trusses are FRAME_REFUSED with
+ * what would be needed; I-joists and engineered lumber without their maker's rule too. */
+FRAME_CALCULATION(code_hole);
+
+/** Two things to fasten to one another. */
+typedef struct frame_code_fastening_in {
+    uint32_t struct_size, struct_id;
+    const char *first;          /**< required. One of them: "rafter", "stud", "joist", "rim joist", "blocking", "top plate", "collar tie", ... */
+    const char *second;         /**< required. The other: "top plate", "ridge", "sill", "girder", ... In either order. */
+    frame_code_edition edition; /**< required. Which edition. */
+    int32_t spare;
+} frame_code_fastening_in;
+
+/** The joints found. */
+typedef struct frame_code_fastening_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    int32_t joint_count;  /**< Joints of the schedule that these two things make: read which is meant in each way's joint. */
+    int32_t way_count;    /**< Ways to fasten them, in all. */
+} frame_code_fastening_out;
+
+/** One way to fasten them. */
+typedef struct frame_code_fastening_way {
+    uint32_t struct_size, struct_id;
+    const char *joint;    /**< The joint in full. */
+    const char *fastener; /**< The fastener: common, box or other nail by its size, or a staple. */
+    const char *location; /**< How it is driven. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    double length_in;     /**< Length of the nail; not given for a staple. */
+    double diameter_in;   /**< Diameter of the nail; not given for a staple. */
+    double spacing_in;    /**< Greatest spacing on centres; not given where a number is asked for. */
+    int32_t count;        /**< How many; not given where a spacing is asked for. */
+    int32_t alternative;  /**< Its number among the ways of one joint and place. */
+    int32_t item;         /**< Item of the schedule. */
+    frame_known known;    /**< How it is known. */
+} frame_code_fastening_way;
+
+/** Finds how two pieces are fastened to one another by the fastening schedule (IRC table R602.3(1)): every joint they make, every way allowed. Any one
+ * way does. */
+FRAME_ANSWER(code_fastening);
+/** The ways, joint by joint. */
+FRAME_ANSWER_LIST(code_fastening, way, ways);
+
+/** What a sheet is made of. */
+typedef int32_t frame_code_sheet;
+enum frame_code_sheet_values {
+    FRAME_CODE_SHEET_PANEL = 1,      /**< "wood structural panel" | "panel" | "plywood" | "OSB" | "WSP". Plywood or oriented strand board. */
+    FRAME_CODE_SHEET_FIBERBOARD = 2, /**< "structural fiberboard" | "fiberboard" | "fibreboard". Structural cellulosic fiberboard, on walls. */
+    FRAME_CODE_SHEET_GYPSUM = 3,     /**< "gypsum sheathing" | "gypsum". Gypsum sheathing, on walls. */
+    FRAME_CODE_SHEET_COMBINATION = 4 /**< "combination subfloor underlayment" | "combination" | "single floor". Panels that are subfloor and underlayment at once. */
+};
+
+/** What a sheet is for. */
+typedef int32_t frame_code_sheet_use;
+enum frame_code_sheet_use_values {
+    FRAME_CODE_SHEET_ROOF = 1,    /**< "roof". Roof sheathing. */
+    FRAME_CODE_SHEET_WALL = 2,    /**< "wall". Wall sheathing. */
+    FRAME_CODE_SHEET_SUBFLOOR = 3 /**< "subfloor" | "floor". Subfloor. */
+};
+
+/** Sheets to fasten. */
+typedef struct frame_code_sheathing_in {
+    uint32_t struct_size, struct_id;
+    frame_code_sheet sheet;     /**< required. What it is made of. */
+    frame_code_sheet_use use;   /**< required. What it is for. */
+    double thickness_in;        /**< required : >0..4. Thickness. */
+    double stud_spacing_in;     /**< optional : >0..48. Spacing of the studs, for panels on an exterior wall in the wind. */
+    double wind_mph;            /**< optional : >0..300. Ultimate design wind speed. */
+    frame_code_exposure exposure; /**< optional. Wind exposure. */
+    frame_code_edition edition; /**< required. Which edition. */
+} frame_code_sheathing_in;
+
+/** What was found, and what the wind asks for besides. */
+typedef struct frame_code_sheathing_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : code_caution. Cautions. */
+    uint64_t not_checked; /**< bits : code_not_checked. What was not checked. */
+    frame_known known;    /**< How the figure is known. */
+    frame_code_edition edition; /**< The edition it is from. */
+    const char *table;    /**< The table's or clause's number. */
+    const char *source;   /**< Where it was seen. */
+    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *wind_note;     /**< What the wind asks for besides the schedule; empty when nothing was found or no wind given. */
+    int32_t way_count;         /**< Ways to fasten them. */
+    frame_bool wind_holds;     /**< Whether one of the ways on an exterior wall holds the wind given; not given when not asked. */
+} frame_code_sheathing_out;
+
+/** One way to fasten the sheets. */
+typedef struct frame_code_sheathing_way {
+    uint32_t struct_size, struct_id;
+    const char *fastener;   /**< The fastener. */
+    double length_in;       /**< Length of the nail; not given for a staple or screw. */
+    double diameter_in;     /**< Its diameter; not given for a staple or screw. */
+    double edge_in;         /**< Greatest spacing at the edges. */
+    double field_in;        /**< Greatest spacing at the supports between. */
+    double penetration_in;  /**< Least length in the framing, where the table asks for one. */
+    double wind_mph;        /**< Greatest ultimate wind speed in the exposure asked for; not given where the table has none. */
+    int32_t alternative;    /**< Its number among the ways of one item. */
+    int32_t item;           /**< Item of the schedule; 0 for the table of exterior walls. */
+} frame_code_sheathing_way;
+
+/** Finds how sheathing and subfloors are fastened (IRC table R602.3(1)), and on exterior walls how panels hold the wind (R602.3(3)). */
+FRAME_ANSWER(code_sheathing);
+/** The ways. */
+FRAME_ANSWER_LIST(code_sheathing, way, ways);
+
 FRAME_END
 
 #endif

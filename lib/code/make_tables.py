@@ -675,6 +675,116 @@ spacing of the studs and of the nails at edges and in the field, in; ultimate wi
                                 "known"], made)
 
 
+# -- fastening -----------------------------------------------------------------------------------------------------------
+# What the schedule joins: the figures' words -> the two things, in the words people may use for them. The order is that of the ids.
+PANEL, NOT_PANEL = ", at braced wall panels", ", not at braced wall panels"
+BOTTOM = "bottom plate to joist, rim or band joist, or blocking"
+JOINTS = {
+    "blocking between ceiling joists, rafters or trusses to top plate or framing below": ("blocking", "top plate|plate|wall plate|framing below"),
+    "blocking between rafters or trusses away from the wall plate, to rafter or truss": ("blocking", "rafter|truss"),
+    "flat blocking to truss and web filler": ("flat blocking", "truss|web filler"),
+    "ceiling joists to top plate": ("ceiling joist", "top plate|plate|wall plate"),
+    "ceiling joist not attached to parallel rafter, lapped over partitions": ("ceiling joist", "ceiling joist|ceiling joist lap|lapped ceiling joist"),
+    "ceiling joist attached to parallel rafter (heel joint)": ("ceiling joist", "rafter|parallel rafter"),
+    "collar tie to rafter": ("collar tie", "rafter"),
+    "rafter or roof truss to plate": ("rafter|truss|roof truss", "top plate|plate|wall plate"),
+    "roof rafters to ridge, valley or hip rafters": ("rafter|roof rafter|jack rafter|jack", "ridge|ridge board|ridge beam|valley|valley rafter|hip|hip rafter"),
+    "stud to stud (not at braced wall panels)": ("stud", "stud"),
+    "stud to stud and abutting studs at wall corners (at braced wall panels)": ("stud", "stud|abutting stud|corner stud"),
+    "built-up header, 2 in to 2 in, 1/2 in spacer": ("header|built-up header|header ply", "header|header ply|built-up header|spacer"),
+    "continuous header to stud": ("continuous header|header", "stud"),
+    "full-height stud beside a header, to the header end": ("full-height stud|king stud|stud", "header|header end"),
+    "top plate to top plate": ("top plate|double top plate", "top plate|double top plate|upper top plate"),
+    "double top plate splice": ("top plate|double top plate|top plate splice", "top plate splice|splice|end joint"),
+    "double top plate splice (SDC D0-D2, braced line spacing 25 ft or more)": ("top plate|double top plate|top plate splice", "top plate splice|splice|end joint"),
+    BOTTOM + NOT_PANEL: ("bottom plate|sole plate", "joist|rim joist|band joist|blocking|floor"),
+    BOTTOM + PANEL: ("bottom plate|sole plate", "joist|rim joist|band joist|blocking|floor"),
+    "top or bottom plate to stud": ("stud", "top plate|bottom plate|sole plate|plate"),
+    "top plates, laps at corners and intersections": ("top plate", "top plate lap|corner|intersection|intersecting top plate"),
+    "1 in brace to each stud and plate": ("brace|let-in brace|1x4 brace", "stud|plate|top plate|bottom plate"),
+    "1x6 sheathing to each bearing": ("1x6 sheathing|board sheathing", "bearing|stud|rafter"),
+    "1x8 and wider sheathing to each bearing": ("1x8 sheathing|board sheathing", "bearing|stud|rafter"),
+    "sheathing wider than 1x8 to each bearing": ("1x10 sheathing|1x12 sheathing|board sheathing", "bearing|stud|rafter"),
+    "joist to sill, top plate or girder": ("joist|floor joist", "sill|sill plate|top plate|plate|girder|beam"),
+    "rim joist, band joist or blocking to sill or top plate": ("rim joist|band joist|blocking", "sill|sill plate|top plate|plate"),
+    "1x6 subfloor or less to each joist": ("1x6 subfloor|board subfloor", "joist|floor joist"),
+    "2 in subfloor to joist or girder": ("2 in subfloor|2x subfloor", "joist|floor joist|girder|beam"),
+    "2 in planks (plank and beam, floor and roof)": ("plank|2 in plank", "beam|bearing|girder"),
+    "band or rim joist to joist": ("band joist|rim joist", "joist|floor joist"),
+    "built-up girders and beams, 2 in lumber layers": ("built-up girder|built-up beam|girder ply|beam ply", "built-up girder|built-up beam|girder ply|beam ply|ply"),
+    "ledger strip supporting joists or rafters": ("ledger strip|ledger", "joist|rafter|girder|beam"),
+    "bridging or blocking to joist": ("bridging|blocking", "joist|floor joist")}
+
+
+def fastenings(figures):
+    """code_joints: what is joined to what. code_fastenings: the ways the schedule allows."""
+    made, places = [], {name: str(number) for number, name in enumerate(JOINTS, 1)}
+    for cell in figures.rows("code", "fastening_schedule.csv"):
+        joint, edition = cell["connection"], editions(cell["edition"])
+        if joint == BOTTOM:
+            joint += PANEL if cell["item"] == ("15" if edition in ("2015", "2018") else "16") else NOT_PANEL
+        row = {"joint": places[joint], "alternative": cell["alternative"], "fastener": cell["fastener"].replace('long', ' long').replace("  ", " ").replace('" crown', '" crown'),
+               "count": cell["count"], "spacing": cell["spacing_in"], "length": cell["nail_length_in"], "diameter": cell["nail_dia_in"],
+               "location": cell["location"], "item": cell["item"], "editions": edition, "note": "", "table": cell["table"],
+               "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]}
+        row["fastener"] = re.sub(r'7/16 "', '7/16"', row["fastener"])
+        if row["fastener"] == "1d":  # 12-3 x 0.131 read as 1d
+            row.update(fastener="3x0.131 nail", count="12", length="3", note=NOTES.id("the text prints 12-3 x 0.131, which was read as a nail of 1d"))
+        if row["fastener"] == "10d common" and row["length"] == "3.5":
+            row.update(note=NOTES.id("the text prints 3-1/2 in for a 10d common nail, which is 3 in long"))
+        if row["fastener"].startswith("Table"):
+            row["fastener"] = "as the heel joint asks for: code_heel_nails (%s)" % row["fastener"]
+        made.append(row)
+    joints = [{"id": number, "joint": name, "first": JOINTS[name][0], "second": JOINTS[name][1], "source": "IRC Table R602.3(1)", "known": "read"}
+              for name, number in places.items()]
+    put("code_joints", """
+The joints of the fastening schedule: what is joined (first) to what (second), in the words that are understood for them.
+""", ["id", "joint", "first", "second", "source", "known"], joints)
+    made = joined(made)
+    write("code_fastenings", """
+The ways each joint may be fastened. joint: code_joints; count of nails, or spacing, in; length and diameter of the nail, in; item of the
+schedule.
+#set editions """ + EDITION_WORDS + """
+#whole joint alternative count spacing item note source
+#index joint""",
+          ["joint", "editions", "item", "alternative", "location", "fastener", "spacing"],
+          ["joint", "editions", "item", "alternative", "fastener", "count", "spacing", "length", "diameter", "location", "note", "table", "source",
+           "known"],
+          order(made, "joint", "editions", "location", "alternative"))
+
+
+SHEETS = {"wood structural panel to framing": "panel", "structural cellulosic fiberboard sheathing": "fiberboard", "gypsum sheathing": "gypsum",
+          "combination subfloor underlayment to framing": "combination"}
+SHEETS_WORDS = "panel|fiberboard|gypsum|combination"
+SHEET_USES = {"": "roof/wall/subfloor", "subfloor, wall": "wall/subfloor", "wall or subfloor": "wall/subfloor", "roof": "roof"}
+
+
+def sheathing(figures):
+    made = []
+    for cell in figures.rows("code", "sheathing_nailing.csv"):
+        other = cell["group"] == "other wall sheathing"
+        sheet = SHEETS[cell["use"] if other else cell["group"]]
+        fastener = cell["fastener"].replace('1_/4"', '1-1/4"').replace(' )', ')')
+        made.append({"sheet": sheet, "uses": "wall" if other else "subfloor" if sheet == "combination" else SHEET_USES[cell["use"]],
+                     "least": cell["panel_thickness_min_in"] or "0", "most": cell["panel_thickness_max_in"], "alternative": cell["alternative"],
+                     "fastener": fastener, "length": cell["length_in"], "diameter": cell["dia_in"], "edge": cell["edge_spacing_in"],
+                     "field": cell["field_spacing_in"], "item": cell["item"], "editions": editions(cell["edition"]), "table": cell["table"],
+                     "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+    made = joined(made)
+    write("code_sheathing", """
+How sheathing and subfloors are fastened: sheet, what it is used for, its thickness from least to most, in; fastener, its length and
+diameter, in; spacing at the edges and at the supports between, in; item of the schedule.
+#word sheet """ + SHEETS_WORDS + """
+#set uses roof|wall|subfloor
+#set editions """ + EDITION_WORDS + """
+#whole alternative edge field item source
+#index sheet""",
+          ["sheet", "editions", "item", "uses", "least", "alternative", "fastener"],
+          ["sheet", "uses", "least", "most", "editions", "item", "alternative", "fastener", "length", "diameter", "edge", "field", "table", "source",
+           "known"],
+          order(made, ("sheet", SHEETS_WORDS), "editions", "item", "alternative"))
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
@@ -685,7 +795,7 @@ TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "dec
           "deck_factors": deck_factors,
           "ledger_edges": ledger_edges, "heel_nails": heel_nails, "heel_factors": heel_factors, "uplift": uplift,
           "floor_cantilevers": floor_cantilevers, "studs": studs, "tall_studs": tall_studs, "king_studs": king_studs, "panels": panels,
-          "wall_sheathing": wall_sheathing}
+          "wall_sheathing": wall_sheathing, "fastenings": fastenings, "sheathing": sheathing}
 
 
 def main(folder, *wanted):

@@ -1,0 +1,118 @@
+/* The fastening schedule, by the two things that are joined. */
+#include <stdio.h>
+#include <string.h>
+
+#include "code/book.h"
+#include "code_facts.h"
+#include "table_code_fastenings.h"
+#include "table_code_joints.h"
+#include "working/calculation.h"
+
+static int lower(char c) {
+    return c >= 'A' && c <= 'Z' ? c + 32 : c == '-' || c == '_' ? ' ' : c;
+}
+
+/* The same word but for capitals, hyphens, blanks around it and a plural s. */
+static int same_word(const char *said, const char *word, size_t length) {
+    while (*said == ' ') said++;
+    for (; length; said++, word++, length--)
+        if (lower(*said) != lower(*word)) return 0;
+    if (lower(*said) == 's') said++;
+    while (*said == ' ') said++;
+    return !*said;
+}
+
+static int is_one_of(const char *said, const char *words) {
+    for (;;) {
+        const char *end = strchr(words, '|');
+        if (same_word(said, words, end ? (size_t)(end - words) : strlen(words))) return 1;
+        if (!end) return 0;
+        words = end + 1;
+    }
+}
+
+static int joins(const frame_code_joints_row *joint, const char *first, const char *second) {
+    return (is_one_of(first, joint->first) && is_one_of(second, joint->second)) ||
+           (is_one_of(second, joint->first) && is_one_of(first, joint->second));
+}
+
+/* What a thing is joined to in the schedule, for a refusal. */
+static void partners(const char *thing, char *text, size_t size) {
+    size_t used = 0;
+    *text = 0;
+    for (int i = 0; i < frame_code_joints_rows; i++) {
+        const frame_code_joints_row *joint = &frame_code_joints_table[i];
+        const int as_first = is_one_of(thing, joint->first), as_second = is_one_of(thing, joint->second);
+        const char *other = as_first ? joint->second : joint->first;
+        const int length = (int)strcspn(other, "|");
+        if ((!as_first && !as_second) || used + (size_t)length + 3 >= size) continue;
+        used += (size_t)snprintf(text + used, size - used, "%s%.*s", used ? ", " : "", length, other);
+    }
+}
+
+static frame_status nothing(const frame_code_fastening_in *in) {
+    char first[300], second[300];
+    partners(in->first, first, sizeof first);
+    partners(in->second, second, sizeof second);
+    const char *const field = !*first ? "first" : "second", *const value = !*first ? in->first : in->second;
+    return frame_fail(FRAME_NO_VALUE, field, value,
+                      *first    ? first
+                      : *second ? second
+                                : "rafter, stud, joist, top plate, header, rim joist, ...",
+                      "%s: the fastening schedule has no joint of \"%.60s\" and \"%.60s\"; %s", field, in->first,
+                      in->second,
+                      *first    ? first
+                      : *second ? second
+                                : "it knows rafters, trusses, joists, studs, plates, headers and the like");
+}
+
+static frame_status add(frame_answer *answer, const frame_code_joints_row *joint,
+                        const frame_code_fastenings_row *row) {
+    frame_code_fastening_way *way = frame_answer_add(answer, 0);
+    if (!way) return FRAME_NO_MEMORY;
+    way->joint = joint->joint;
+    way->fastener = row->fastener;
+    way->location = row->location;
+    way->note = frame_code_note_text(row->note);
+    way->length_in = row->length;
+    way->diameter_in = row->diameter;
+    way->spacing_in = row->spacing == FRAME_NO_CELL ? FRAME_NOT_GIVEN : row->spacing;
+    way->count = row->count == FRAME_NO_CELL ? FRAME_NOT_GIVEN_INT : row->count;
+    way->alternative = row->alternative;
+    way->item = row->item;
+    way->known = row->known;
+    return FRAME_OK;
+}
+
+static frame_status solve(const frame_code_fastening_in *in, frame_answer *answer, frame_code_fastening_out *out,
+                          frame_working *w) {
+    unsigned known = 0;
+    int source = 0;
+    out->joint_count = 0;
+    for (int i = 0; i < frame_code_joints_rows; i++) {
+        const frame_code_joints_row *joint = &frame_code_joints_table[i];
+        const size_t before = answer->lists[0].count;
+        if (!joins(joint, in->first, in->second)) continue;
+        for (int k = frame_code_fastenings_at[joint->id] - 1;
+             k < frame_code_fastenings_rows && frame_code_fastenings_table[k].joint == joint->id; k++) {
+            const frame_code_fastenings_row *row = &frame_code_fastenings_table[k];
+            known |= row->editions;
+            if (!(row->editions & frame_code_bit(in->edition))) continue;
+            source = row->source;
+            if (add(answer, joint, row)) return FRAME_NO_MEMORY;
+        }
+        if (answer->lists[0].count > before) {
+            out->joint_count++;
+            FRAME_CASE(w, joint->joint, "a joint of the fastening schedule", "IRC Table R602.3(1)");
+        }
+    }
+    if (!known) return nothing(in);
+    if (!out->joint_count) return frame_code_no_edition("R602.3(1)", in->edition, known);
+    out->way_count = (int32_t)answer->lists[0].count;
+    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", FRAME_KNOWN_READ);
+    FRAME_CODE_UNCHECKED(out, UPLIFT);
+    FRAME_CODE_UNCHECKED(out, SEISMIC);
+    return FRAME_OK;
+}
+
+FRAME_IMPLEMENT_ANSWER(code_fastening, solve);

@@ -1,0 +1,182 @@
+/* Holes and notches: the verdict at each limit, just under it and just over it; where else they may be; who is refused.
+ */
+#include "ask.h"
+
+#define JOIST "edition=2021; member=joist; size=2x10; diameter_in=2"
+#define NOTCH                                                                                              \
+    "edition=2021; member=joist; cut=notch; size=2x10; notch_depth_in=1; notch_length_in=2; span_in=144; " \
+    "position_in=24"
+#define STUD "edition=2021; member=stud; size=2x4; diameter_in=1"
+#define PLATE "edition=2021; member=top plate; size=2x4; diameter_in=1"
+#define I_JOIST                                                                                              \
+    "edition=2021; member=I-joist; depth_in=11.875; diameter_in=6; maker_diameter_in=6; maker_edge_in=1.5; " \
+    "maker_end_in=24; "                                                                                      \
+    "span_in=180; position_in=90"
+
+static frame_code_hole_out hole(const char *question) {
+    frame_code_hole_out out;
+    ASKED(&out, "code_hole", question);
+    ck_assert_msg(*out.reason, "%s: no reason", question);
+    return out;
+}
+
+static void is(const char *question, frame_code_verdict verdict) {
+    const frame_code_hole_out out = hole(question);
+    ck_assert_msg(out.verdict == verdict, "%s: %s: %s", question, frame_word_text("code_verdict", out.verdict),
+                  out.reason);
+}
+
+/* Asks with a value a hair under a limit, at it and a hair over it. */
+static void limit(const char *question, const char *field, double at, frame_code_verdict within,
+                  frame_code_verdict beyond) {
+    static const double steps[] = {-1e-3, 0, 1e-3};
+    for (int i = 0; i < 3; i++) {
+        char whole[600], number[32];
+        ck_assert(!frame_number_write(at + steps[i], 17, number, sizeof number));
+        snprintf(whole, sizeof whole, "%s; %s=%s", question, field, number);
+        is(whole, i < 2 ? within : beyond);
+    }
+}
+
+START_TEST(joist_holes) {
+    limit(JOIST, "diameter_in", 9.25 / 3, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(JOIST "; size=2x6", "diameter_in", 1.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED); /* 5.5 - 2 x 2 */
+    is(JOIST "; size=2x4; diameter_in=0.01", FRAME_CODE_NOT_ALLOWED); /* no place 2 in from both edges */
+    limit(JOIST, "offset_in", 9.25 - 3, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(JOIST, "offset_in", 3 + 1e-3, FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED);
+    is(JOIST "; offset_in=2.99", FRAME_CODE_NOT_ALLOWED);
+    ck_assert_double_eq(hole(JOIST "; offset_in=1").nearest_offset_in, 3);
+    ck_assert_double_eq(hole(JOIST "; offset_in=8").nearest_offset_in, 6.25);
+    const frame_code_hole_out out = hole(JOIST);
+    ck_assert_double_eq_tol(out.limit_diameter_in, 9.25 / 3, 1e-12);
+    ck_assert(out.edge_in == 2 && out.depth_in == 9.25 && out.nearest_offset_in == FRAME_NOT_GIVEN);
+    ck_assert(FRAME_HAS(out.not_checked, FRAME_CODE_UNCHECKED_OTHER_HOLES));
+    /* another hole of 1 in at 60: the middles keep 1 + 0.5 + 2 in */
+    limit(JOIST "; other_position_in=60; other_length_in=1", "position_in", 56.5, FRAME_CODE_ALLOWED,
+          FRAME_CODE_NOT_ALLOWED);
+    ck_assert_double_eq(hole(JOIST "; other_position_in=60; other_length_in=1; position_in=59").nearest_position_in,
+                        56.5);
+    ck_assert_double_eq(hole(JOIST "; other_position_in=60; other_length_in=1; position_in=61").nearest_position_in,
+                        63.5);
+    ck_assert_double_eq(hole(JOIST "; other_position_in=2; other_length_in=1; position_in=1").nearest_position_in, 5.5);
+    is(JOIST "; member=ceiling joist", FRAME_CODE_ALLOWED);
+    ck_assert_str_eq(hole(JOIST "; member=rafter").table, "R802.7.1");
+}
+END_TEST
+
+START_TEST(joist_notches) {
+    const char *const end = NOTCH "; end_notch=yes";
+    limit(NOTCH, "notch_depth_in", 9.25 / 6, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(NOTCH, "notch_length_in", 9.25 / 3, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(NOTCH, "position_in", 47, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED); /* 48 less half the notch */
+    is(NOTCH "; position_in=72", FRAME_CODE_NOT_ALLOWED);
+    is(NOTCH "; position_in=96.9", FRAME_CODE_NOT_ALLOWED);
+    is(NOTCH "; position_in=97", FRAME_CODE_ALLOWED);
+    ck_assert_double_eq(hole(NOTCH "; position_in=60").nearest_position_in, 47);
+    ck_assert_double_eq(hole(NOTCH "; position_in=90").nearest_position_in, 97);
+    limit(end, "notch_depth_in", 9.25 / 4, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    /* nominal 4 in and thicker: none in the tension side but at the ends */
+    is(NOTCH "; size=4x10", FRAME_CODE_NOT_ALLOWED);
+    is(NOTCH "; size=3x10", FRAME_CODE_ALLOWED);
+    is(NOTCH "; size=4x10; side=top", FRAME_CODE_ALLOWED);
+    is(NOTCH "; size=4x10; end_notch=yes", FRAME_CODE_ALLOWED);
+    limit("edition=2024; member=rafter tail; cut=notch; size=2x8; notch_depth_in=2; tail_in=20", "notch_depth_in", 3.75,
+          FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit("edition=2024; member=rafter tail; cut=notch; size=2x8; notch_depth_in=2", "tail_in", 24 + 1e-9,
+          FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+}
+END_TEST
+
+START_TEST(studs) {
+    const char *const inner = STUD "; bearing=no; exterior=no";
+    limit(STUD, "diameter_in", 0.4 * 3.5, FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED_DOUBLED);
+    limit(STUD, "diameter_in", 0.6 * 3.5, FRAME_CODE_ALLOWED_DOUBLED, FRAME_CODE_NOT_ALLOWED);
+    limit(STUD "; size=2x6", "diameter_in", 0.4 * 5.5, FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED_DOUBLED);
+    limit(STUD "; doubled=yes", "diameter_in", 0.6 * 3.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(inner, "diameter_in", 0.6 * 3.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    is(STUD "; bearing=no; diameter_in=2", FRAME_CODE_ALLOWED_DOUBLED); /* an outer wall counts */
+    limit(STUD, "offset_in", 3.5 - 0.625 - 0.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    ck_assert_double_eq(hole(STUD "; offset_in=0.5").nearest_offset_in, 1.125);
+    is(STUD "; beside_notch=yes", FRAME_CODE_NOT_ALLOWED);
+    is(STUD "; diameter_in=2; successive=2", FRAME_CODE_ALLOWED_DOUBLED);
+    is(STUD "; diameter_in=2; successive=3", FRAME_CODE_NOT_ALLOWED);
+    is(STUD "; diameter_in=1; successive=3", FRAME_CODE_ALLOWED);
+    ck_assert_ptr_nonnull(strstr(hole(STUD "; diameter_in=2").needs, "second stud"));
+    limit(STUD "; cut=notch", "notch_depth_in", 0.25 * 3.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(STUD "; cut=notch; bearing=no; exterior=no", "notch_depth_in", 0.4 * 3.5, FRAME_CODE_ALLOWED,
+          FRAME_CODE_NOT_ALLOWED);
+    const frame_code_hole_out out = hole(STUD);
+    ck_assert(CAUTION(out, PROTECT) && CAUTION(out, SHORE) && out.known == FRAME_KNOWN_READ);
+    ck_assert(hole(STUD "; edition=2024").known == FRAME_KNOWN_SECONDARY);
+}
+END_TEST
+
+START_TEST(plates) {
+    limit(PLATE, "diameter_in", 1.75, FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED_TIE);
+    limit(PLATE "; cut=notch", "notch_depth_in", 1.75, FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED_TIE);
+    is(PLATE "; diameter_in=3; sheathed=yes", FRAME_CODE_ALLOWED);
+    is(PLATE "; diameter_in=3; bearing=no; exterior=no", FRAME_CODE_ALLOWED);
+    ck_assert_ptr_nonnull(strstr(hole(PLATE "; diameter_in=3").needs, "eight 10d"));
+    ck_assert_int_eq(hole(PLATE "; edition=2015").known, FRAME_KNOWN_MEMORY);
+}
+END_TEST
+
+START_TEST(by_the_maker) {
+    limit(I_JOIST, "diameter_in", 6, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    limit(I_JOIST, "position_in", 180 - 24 - 3, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    ck_assert_double_eq(hole(I_JOIST "; position_in=10").nearest_position_in, 27);
+    limit(I_JOIST, "offset_in", 11.875 - 4.5, FRAME_CODE_ALLOWED, FRAME_CODE_NOT_ALLOWED);
+    const frame_code_hole_out out = hole(I_JOIST);
+    ck_assert(CAUTION(out, MAKER) && out.known == FRAME_KNOWN_USER);
+    REFUSED("code_hole", "edition=2021; member=I-joist; depth_in=11.875; diameter_in=6; span_in=180; position_in=90",
+            "maker_diameter_in", FRAME_REFUSED);
+    REFUSED("code_hole", "edition=2021; member=LVL; depth_in=11.875; cut=notch", "cut", FRAME_REFUSED);
+}
+END_TEST
+
+START_TEST(refused) {
+    static const char *const members[] = {"header", "built-up beam", "flat member", "truss"};
+    for (int i = 0; i < 4; i++) {
+        char question[200];
+        snprintf(question, sizeof question, JOIST "; member=%s", members[i]);
+        REFUSED("code_hole", question, "member", FRAME_REFUSED);
+        ck_assert_ptr_nonnull(strstr(frame_error_text(), "designer")
+                                  ? frame_error_text()
+                                  : strstr(frame_error_text(), "design professional"));
+    }
+    REFUSED("code_hole", "edition=2021; member=joist; diameter_in=2", "size", FRAME_REQUIRED);
+    REFUSED("code_hole", "edition=2021; member=joist; size=2x10", "diameter_in", FRAME_REQUIRED);
+    REFUSED("code_hole", JOIST "; depth_in=9", "depth_in", FRAME_CONFLICT);
+    REFUSED("code_hole", JOIST "; other_position_in=20", "position_in", FRAME_REQUIRED);
+    REFUSED("code_hole", NOTCH "; position_in=145", "position_in", FRAME_IMPOSSIBLE);
+    REFUSED("code_hole",
+            "edition=2021; member=joist; cut=notch; size=2x10; notch_depth_in=1; notch_length_in=2; position_in=24",
+            "span_in", FRAME_REQUIRED);
+    REFUSED("code_hole", JOIST "; edition=DCA 6", "edition", FRAME_NO_VALUE);
+    REFUSED("code_hole", "edition=2024; member=tail; size=2x8; diameter_in=1; tail_in=20", "cut", FRAME_NO_VALUE);
+}
+END_TEST
+
+START_TEST(workings) {
+    frame_code_hole_out out;
+    says(&out, "code_hole", JOIST "; offset_in=1", "R502.8.1");
+    says(&out, "code_hole", NOTCH, "middle");
+    says(&out, "code_hole", STUD "; diameter_in=2", "second stud");
+    says(&out, "code_hole", PLATE "; diameter_in=3", "galvanised");
+    says(&out, "code_hole", I_JOIST, "maker");
+    says(&out, "code_hole", "edition=2018; member=tail; cut=notch; size=2x8; notch_depth_in=1; tail_in=20",
+         "transcription");
+}
+END_TEST
+
+int main(void) {
+    TCase *tests = tcase_create("holes");
+    tcase_add_test(tests, joist_holes);
+    tcase_add_test(tests, joist_notches);
+    tcase_add_test(tests, studs);
+    tcase_add_test(tests, plates);
+    tcase_add_test(tests, by_the_maker);
+    tcase_add_test(tests, refused);
+    tcase_add_test(tests, workings);
+    return run_tests(tests, "code_hole");
+}
