@@ -18,6 +18,7 @@
 #include <frame/joint.h>
 #include <frame/code.h>
 #include <frame/roof.h>
+#include <frame/layout.h>
 #include <frame/takeoff.h>
 #include <frame/building.h>
 #include <frame/packet.h>
