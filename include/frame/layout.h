@@ -133,7 +133,7 @@ typedef struct frame_stairs_out {
     frame_bool passes;    /**< Whether what was given keeps every limit that was checked. */
     int32_t risers;       /**< Number of risers, those of all flights. */
     int32_t treads;       /**< Number of treads, floors and landings not counted. */
-    int32_t flights;      /**< Number of flights: landings and one. */
+    int32_t flight_total; /**< Number of flights: landings and one. */
     int32_t stringers;    /**< Number of stringers of each flight. */
     double total_rise_in;      /**< Total rise between the finished floors. */
     double riser_in;           /**< Height of each riser. */

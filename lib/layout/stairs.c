@@ -129,7 +129,7 @@ static void find_steps(const frame_stair *stair, frame_stairs_out *out, frame_wo
     out->riser_in = r;
     out->tread_in = t;
     out->treads = (int32_t)treads;
-    out->flights = stair->flights;
+    out->flight_total = stair->flights;
     out->total_run_in = run;
     out->leg_run_in = frame_stair_leg(stair);
     out->two_risers_and_tread_in = rule;
