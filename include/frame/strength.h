@@ -17,7 +17,9 @@ enum frame_governing_values {
     FRAME_GOVERNS_BENDING = 1,   /**< "bending". Bending stress. */
     FRAME_GOVERNS_SHEAR = 2,     /**< "shear". Shear along the grain. */
     FRAME_GOVERNS_BEARING = 3,   /**< "bearing". Compression across the grain over a support. */
-    FRAME_GOVERNS_DEFLECTION = 4 /**< "deflection". Deflection, under live load or in all. */
+    FRAME_GOVERNS_DEFLECTION = 4, /**< "deflection". Deflection, under live load or in all. */
+    FRAME_GOVERNS_COMPRESSION = 5, /**< "compression". Compression along the grain, buckling included. */
+    FRAME_GOVERNS_COMBINED = 6    /**< "bending and compression". Bending and compression together. */
 };
 
 /** What holds the edge of a member that bending presses together. */
@@ -330,6 +332,101 @@ typedef struct frame_beam_check_out {
  * is over a quarter of the depth; FRAME_REFUSED where repetitive use is claimed outside NDS 4.3.9; FRAME_IMPOSSIBLE where the bearings
  * are longer than the span. */
 FRAME_CALCULATION(beam_check);
+
+/** How the plies of a column are fastened into one. */
+typedef int32_t frame_column_fastening;
+enum frame_column_fastening_values {
+    FRAME_COLUMN_NAILED = 1, /**< "nailed". Nailed as NDS 15.3.3 asks for: K_f 0.6. */
+    FRAME_COLUMN_BOLTED = 2  /**< "bolted". Bolted as NDS 15.3.4 asks for: K_f 0.75. */
+};
+
+/** Cautions that go with columns. */
+typedef int32_t frame_column_caution;
+enum frame_column_caution_values {
+    FRAME_COLUMN_CAUTION_AS_ASSUMED = 0, /**< "as_assumed". Holds only with ends held in place, braces, service and load as given or assumed here, the load on the axis. */
+    FRAME_COLUMN_CAUTION_STAMP = 1,      /**< "stamp". The design values hold for lumber with this grade stamp, not for unstamped, old, ripped or damaged lumber. */
+    FRAME_COLUMN_CAUTION_MEMORY = 2,     /**< "from_memory". Rests on values recalled, no text seen: check them against the printed standard before relying on them. */
+    FRAME_COLUMN_CAUTION_DOUBTFUL = 3,   /**< "doubtful". Sources differ about a design value used. */
+    FRAME_COLUMN_CAUTION_SUPERSEDED = 4, /**< "superseded". A later supplement changed the values of this species. */
+    FRAME_COLUMN_CAUTION_USER_VALUES = 5, /**< "user_values". Your design values are taken to include size, service and treatment: C_F, C_M and C_i are 1. */
+    FRAME_COLUMN_CAUTION_PLIES = 6,      /**< "plies". Holds only with the nails or bolts of NDS 15.3 through all plies, over the whole length. */
+    FRAME_COLUMN_CAUTION_POST = 7        /**< "post". A post needs a base and a cap that hold it in place, against sideways load and uplift too. */
+};
+
+/** What the check of a column leaves unchecked. */
+typedef int32_t frame_column_not_checked;
+enum frame_column_not_checked_values {
+    FRAME_COLUMN_UNCHECKED_ENDS = 0,       /**< "ends". What it stands on and what it carries: plates and sills crush across the grain long before a column does. */
+    FRAME_COLUMN_UNCHECKED_ECCENTRICITY = 1, /**< "eccentricity". Load off the axis, and side brackets. */
+    FRAME_COLUMN_UNCHECKED_COMBINATIONS = 2, /**< "combinations". Other combinations of loads: give each with its own duration. */
+    FRAME_COLUMN_UNCHECKED_LATERAL = 3,    /**< "lateral". Sideways load: none was given. */
+    FRAME_COLUMN_UNCHECKED_UPLIFT = 4,     /**< "uplift". Uplift and the ties against it. */
+    FRAME_COLUMN_UNCHECKED_DEFLECTION = 5, /**< "deflection". How far it bends sideways. */
+    FRAME_COLUMN_UNCHECKED_CUTS = 6        /**< "cuts". Notches and holes. */
+};
+
+/** A column, post or stud with its load along the axis, and wind or other load on its narrow face. */
+typedef struct frame_column_check_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< optional. Nominal size of one ply. */
+    frame_species species;   /**< optional. Species or species group. */
+    frame_grade grade;       /**< optional. Visual grade. */
+    int32_t plies;           /**< 1 : 1..5. Members fastened side by side into one. */
+    frame_column_fastening fastening; /**< optional. How the plies are fastened; needed for two and more. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_bool repetitive;   /**< no. Three or more studs at most 24 in apart share sideways load through sheathing (NDS 4.3.9). */
+    frame_temperature temperature; /**< normal. How hot it gets for long. */
+    frame_load_duration load_duration; /**< ten years. The duration of the shortest load in this combination. */
+    frame_bool weak_axis_held; /**< no. Sheathing on both edges holds it along its length against buckling across its thickness. */
+    int32_t spare;
+    double length_in;        /**< required : >0..1200. Clear height between supports. */
+    double axial_lb;         /**< required : 0..1e6. Load along the axis, of one combination. */
+    double lateral_plf;      /**< 0 : 0..1e5. Sideways load on a foot of its narrow face, of the same combination. */
+    double weak_braces_in;   /**< optional : >0..1200. Distance between braces against buckling across its thickness; the length without it. */
+    double strong_braces_in; /**< optional : >0..1200. Distance between braces against buckling across its width; the length without it. */
+    double effective_length_factor; /**< 1 : 0.5..2.4. K_e by how the ends are held (NDS Appendix G): 1 for ends that may turn but not move. */
+    double spacing_in;       /**< optional : >0..480. Centre to centre, for repetitive use. */
+    double width_in;         /**< optional : >0..60. True thickness of one ply, instead of size. */
+    double depth_in;         /**< optional : >0..60. True width of one ply, instead of size. */
+    double fc_psi;           /**< optional : >0..20000. F_c, instead of species and grade. */
+    double e_min_psi;        /**< optional : >0..1e7. E_min, with fc_psi. */
+    double fb_psi;           /**< optional : >0..20000. F_b, with fc_psi, for sideways load. */
+} frame_column_check_in;
+
+/** How a column holds. A ratio is the share used of what is allowed: up to 1 it holds. */
+typedef struct frame_column_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : column_caution. Cautions. */
+    uint64_t not_checked; /**< bits : column_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    frame_governing governs; /**< The check with the largest ratio. */
+    int32_t spare;
+    double ratio;             /**< The largest of the ratios. */
+    double compression_ratio; /**< f_c over F_c'. */
+    double combined_ratio;    /**< Bending and compression together (NDS 3.9.2); not given without sideways load, nor where it would buckle under the load along the axis alone. */
+    double cp;                /**< Column stability factor, C_P. */
+    double fc_adjusted_psi;   /**< Adjusted compression design value, F_c'. */
+    double capacity_lb;       /**< Load along the axis that it would just carry without sideways load. */
+    double fc_actual_psi;     /**< Compression stress, f_c. */
+    double fc_star_psi;       /**< F_c*: all factors but C_P. */
+    double fb_actual_psi;     /**< Bending stress, f_b. */
+    double fb_adjusted_psi;   /**< Adjusted bending design value, F_b'; not given without sideways load. */
+    double slenderness_strong; /**< l_e/d across its width. */
+    double slenderness_weak;   /**< l_e/d across its thickness, all plies; not given where that is held. */
+    double ply_factor;         /**< K_f of the weak axis: 1 for one ply. */
+    double load_duration_factor; /**< C_D. */
+    double wet_service_factor; /**< C_M on F_c. */
+    double size_factor;        /**< C_F on F_c. */
+    double beam_stability_factor; /**< C_L, for the sideways load; not given without. */
+} frame_column_check_out;
+
+/** Checks a rectangular column, post or stud of sawn lumber by NDS 2018 3.6, 3.7, 3.9 and 15.3, allowable stress design: buckling
+ * about both axes with the column stability factor C_P, plies with K_f on the weak axis, and sideways load on the narrow face
+ * together with compression. FRAME_OUTSIDE_SCOPE where l_e/d or R_B is over 50; FRAME_REQUIRED for plies without their fastening. */
+FRAME_CALCULATION(column_check);
 
 FRAME_END
 

@@ -16,6 +16,7 @@ FRAME_ALWAYS_INLINE frame_status check_loads(const frame_beam_check_in *in) {
         return frame_lacks("live_plf", "a live load, roof live load or snow; 0 if there is none");
     if ((dead_psf || live_psf || roof_psf || snow_psf) && !frame_given(in->spacing_in))
         return frame_lacks("spacing_in", "the width that the beam carries, with loads in psf");
+    if (in->incised && in->live_duration == FRAME_DURATION_IMPACT) return frame_impact_refused("live_duration");
     return FRAME_OK;
 }
 

@@ -48,6 +48,8 @@ static frame_status user_values(const frame_member_ask *ask, frame_member *m) {
                                .e_psi = ask->e_psi,
                                .e_min_psi = ask->e_min_psi,
                                .size_factor_fb = 1,
+                               .size_factor_ft = 1,
+                               .size_factor_fc = 1,
                                .known = FRAME_KNOWN_USER,
                                .source = "given",
                                .size_source = "part of the values given"};

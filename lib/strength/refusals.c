@@ -59,3 +59,18 @@ frame_status frame_edge_conflict(double unbraced_length_in) {
     return frame_fail(FRAME_CONFLICT, "unbraced_length_in", length, valid,
                       "unbraced_length_in: %s is given for an edge held along its length; valid is %s", length, valid);
 }
+
+frame_status frame_column_too_slender(const char *field, double length_in, double slenderness) {
+    char ratio[32], length[32];
+    const char *valid = "braces closer together or a thicker member: l_e/d at most 50 (NDS 3.7.1.4)";
+    frame_number_print(slenderness, 4, ratio, sizeof ratio);
+    frame_number_print(length_in, 6, length, sizeof length);
+    return frame_fail(FRAME_OUTSIDE_SCOPE, field, length, valid, "%s: %s makes the slenderness l_e/d %s; valid is %s",
+                      field, length, ratio, valid);
+}
+
+frame_status frame_impact_refused(const char *field) {
+    const char *valid = "a longer duration, or lumber without pressure treatment (NDS table 2.3.2)";
+    return frame_fail(FRAME_REFUSED, field, "impact", valid,
+                      "%s: impact is refused for incised, treated lumber; valid is %s", field, valid);
+}

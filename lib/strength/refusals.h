@@ -14,6 +14,10 @@ frame_status frame_slope_refused(double slope);
 frame_status frame_bearing_too_long(double bearing_in, double span_in);
 /* An unbraced length for an edge that is held. */
 frame_status frame_edge_conflict(double unbraced_length_in);
+/* The duration of impact for pressure-treated wood, NDS table 2.3.2. */
+frame_status frame_impact_refused(const char *field);
+/* l_e / d over 50, NDS 3.7.1.4. */
+frame_status frame_column_too_slender(const char *field, double length_in, double slenderness);
 /* Something needed was not given, or two things contradict each other. */
 frame_status frame_lacks(const char *field, const char *valid);
 frame_status frame_contradicts(const char *field, const char *other);

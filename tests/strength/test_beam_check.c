@@ -129,6 +129,11 @@ START_TEST(durations) {
     in.live_plf = 300;
     in.live_duration = FRAME_DURATION_PERMANENT;
     SAME(run(&in).load_duration_factor, 0.9);
+    in.live_duration = FRAME_DURATION_IMPACT;
+    in.dead_plf = 10;
+    SAME(run(&in).load_duration_factor, 2);
+    in.incised = 1;
+    refused(&in, FRAME_REFUSED, "live_duration");
 }
 END_TEST
 

@@ -1,0 +1,245 @@
+/* A column, post or stud: NDS 2018, allowable stress design. */
+#include "strength/bending.h"
+#include "strength/column.h"
+#include "strength_facts.h"
+#include "working/calculation.h"
+
+#include "working/plain_math.h"
+
+/* What the steps hand on. */
+typedef struct column {
+    double area, slender_strong, slender_weak; /* slender_weak 0 where it is held */
+    double F_c_star, E_min_prime, F_cE_1, F_c_prime;
+} column;
+
+static frame_status check_given(const frame_column_check_in *in) {
+    if (in->plies > 1 && in->fastening == FRAME_NOT_GIVEN_INT)
+        return frame_lacks("fastening", "\"nailed\" or \"bolted\", for two and more plies (NDS 15.3)");
+    if (in->weak_axis_held && frame_given(in->weak_braces_in))
+        return frame_contradicts("weak_braces_in", "weak_axis_held");
+    if (in->incised && in->load_duration == FRAME_DURATION_IMPACT) return frame_impact_refused("load_duration");
+    if (!frame_given(in->fc_psi)) {
+        if (frame_given(in->e_min_psi)) return frame_lacks("fc_psi", "F_c, with e_min_psi");
+        return frame_given(in->fb_psi) ? frame_lacks("fc_psi", "F_c, with fb_psi") : FRAME_OK;
+    }
+    if (!frame_given(in->e_min_psi)) return frame_lacks("e_min_psi", "E_min, with fc_psi");
+    if (in->lateral_plf > 0 && !frame_given(in->fb_psi))
+        return frame_lacks("fb_psi", "F_b, with fc_psi, for sideways load");
+    return FRAME_OK;
+}
+
+/* Values that no check of a column looks at stand at 1 where the caller gives his own. */
+static frame_status find_member(const frame_column_check_in *in, frame_member *m) {
+    const int user = frame_given(in->fc_psi);
+    const double unused = user ? 1 : FRAME_NOT_GIVEN;
+    const frame_member_ask ask = {in->size,
+                                  in->species,
+                                  in->grade,
+                                  in->plies,
+                                  FRAME_TURNED_ON_EDGE,
+                                  in->service,
+                                  in->incised,
+                                  in->temperature,
+                                  in->width_in,
+                                  in->depth_in,
+                                  user ? frame_or(in->fb_psi, unused) : FRAME_NOT_GIVEN,
+                                  unused,
+                                  unused,
+                                  unused,
+                                  in->e_min_psi};
+    frame_status status = check_given(in);
+    if (!status) status = frame_member_find(&ask, m);
+    if (!status && user) m->lumber.fc_psi = in->fc_psi;
+    return status;
+}
+
+static void record_section(const frame_member *m, column *of, frame_working *record) {
+    FRAME_HEADING(record, "Section");
+    FRAME_GIVEN(record, n, m->plies, "", "number of plies");
+    FRAME_TABLE(record, b, m->breadth, "in", "thickness of one ply", m->section_source);
+    FRAME_TABLE(record, d, m->depth, "in", "width of one ply", m->section_source);
+    FRAME_STEP(record, A, n * b * d, "in2", "area", "rectangles");
+    of->area = A;
+}
+
+/* l_e / d about both axes, at most 50 (NDS 3.7.1.4). */
+static frame_status find_slenderness(const frame_column_check_in *in, const frame_member *m, column *of,
+                                     frame_working *record) {
+    const double n = m->plies, b = m->breadth, d = m->depth;
+    FRAME_HEADING(record, "Slenderness");
+    FRAME_GIVEN(record, K_e, in->effective_length_factor, "", "effective length factor (NDS appendix G)");
+    FRAME_GIVEN(record, l_1, frame_or(in->strong_braces_in, in->length_in), "in",
+                "length between braces across the width");
+    FRAME_STEP(record, s_1, K_e * l_1 / d, "", "slenderness across the width", "NDS 2018 3.7.1.3");
+    of->slender_strong = s_1;
+    of->slender_weak = 0;
+    if (s_1 > 50)
+        return frame_column_too_slender(frame_given(in->strong_braces_in) ? "strong_braces_in" : "length_in", l_1, s_1);
+    if (in->weak_axis_held) {
+        FRAME_CASE(record, "held along its length by sheathing", "it cannot buckle across the thickness",
+                   "NDS 2018 3.7.1.1");
+        return FRAME_OK;
+    }
+    FRAME_GIVEN(record, l_2, frame_or(in->weak_braces_in, in->length_in), "in",
+                "length between braces across the thickness");
+    FRAME_STEP(record, s_2, K_e * l_2 / (n * b), "", "slenderness across the thickness", "NDS 2018 3.7.1.3");
+    of->slender_weak = s_2;
+    if (s_2 > 50)
+        return frame_column_too_slender(frame_given(in->weak_braces_in) ? "weak_braces_in" : "length_in", l_2, s_2);
+    return FRAME_OK;
+}
+
+static void find_values(const frame_member *m, double load_duration, column *of, frame_working *record) {
+    FRAME_HEADING(record, "Design values");
+    FRAME_TABLE(record, F_c, m->lumber.fc_psi, "psi", "compression design value", m->lumber.source);
+    FRAME_TABLE(record, C_D, load_duration, "", "load duration factor", FRAME_DURATION_SOURCE);
+    FRAME_TABLE(record, C_M_c, m->wet->fc, "", "wet service factor on F_c", m->wet->source);
+    FRAME_TABLE(record, C_t_c, m->temperature_stress, "", "temperature factor on F_c", "NDS 2018 table 2.3.3");
+    FRAME_TABLE(record, C_F_c, m->lumber.size_factor_fc, "", "size factor on F_c", m->lumber.size_source);
+    FRAME_TABLE(record, C_i_c, m->incised->fc, "", "incising factor on F_c", m->incised->source);
+    FRAME_STEP(record, F_c_star, F_c * C_D * C_M_c * C_t_c * C_F_c * C_i_c, "psi",
+               "compression design value, all factors but C_P", "NDS 2018 table 4.3.1");
+    FRAME_TABLE(record, E_min, m->lumber.e_min_psi, "psi", "modulus for stability", m->lumber.source);
+    FRAME_TABLE(record, C_M_E, m->wet->e_min, "", "wet service factor on E_min", m->wet->source);
+    FRAME_TABLE(record, C_t_E, m->temperature_e, "", "temperature factor on E_min", "NDS 2018 table 2.3.3");
+    FRAME_TABLE(record, C_i_E, m->incised->e_min, "", "incising factor on E_min", m->incised->source);
+    FRAME_STEP(record, E_min_prime, E_min * C_M_E * C_t_E * C_i_E, "psi", "adjusted modulus for stability",
+               "NDS 2018 table 4.3.1");
+    of->F_c_star = F_c_star;
+    of->E_min_prime = E_min_prime;
+}
+
+/* C_P: the smaller of the two axes'. */
+static void find_stability(const frame_column_check_in *in, column *of, frame_column_check_out *out,
+                           frame_working *record) {
+    const double s_1 = of->slender_strong, s_2 = of->slender_weak, E_min_prime = of->E_min_prime,
+                 F_c_star = of->F_c_star;
+    const double A = of->area;
+    out->ply_factor = in->plies == 1 ? 1 : in->fastening == FRAME_COLUMN_NAILED ? 0.6 : 0.75;
+    FRAME_HEADING(record, "Column stability");
+    FRAME_TABLE(record, c, FRAME_COLUMN_C, "", "coefficient for sawn lumber", "NDS 2018 3.7.1.5 (from memory)");
+    (void)c;
+    const double C_P_1 = frame_column_strong(s_1, E_min_prime, F_c_star, &of->F_cE_1, record);
+    if (s_2 > 0) {
+        const double C_P_2 = frame_column_weak(s_2, E_min_prime, F_c_star, out->ply_factor, record);
+        FRAME_STEP(record, C_P, fmin(C_P_1, C_P_2), "", "column stability factor", "NDS 2018 3.7.1");
+        out->cp = C_P;
+    } else {
+        FRAME_STEP(record, C_P, C_P_1, "", "column stability factor", "NDS 2018 3.7.1");
+        out->cp = C_P;
+    }
+    const double C_P = out->cp;
+    FRAME_STEP(record, F_c_prime, F_c_star * C_P, "psi", "adjusted compression design value", "NDS 2018 table 4.3.1");
+    FRAME_STEP(record, P_max, F_c_prime * A, "lb", "load along the axis that it would just carry", "NDS 2018 3.6.3");
+    of->F_c_prime = F_c_prime;
+    out->capacity_lb = P_max;
+}
+
+static void find_compression(const frame_column_check_in *in, const column *of, frame_column_check_out *out,
+                             frame_working *record) {
+    const double A = of->area, F_c_prime = of->F_c_prime;
+    FRAME_HEADING(record, "Compression");
+    FRAME_GIVEN(record, P, in->axial_lb, "lb", "load along the axis");
+    FRAME_STEP(record, f_c, P / A, "psi", "compression stress", "NDS 2018 3.6.3");
+    FRAME_STEP(record, compression_ratio, f_c / F_c_prime, "", "share of the compression strength used",
+               "NDS 2018 3.6.3");
+    out->fc_actual_psi = f_c;
+    out->compression_ratio = compression_ratio;
+}
+
+/* F_b' of the sideways load, whose compression edge is held where the weak axis is. */
+static frame_status find_bending(const frame_column_check_in *in, const frame_member *m, const column *of,
+                                 frame_column_check_out *out, frame_working *record) {
+    const double n = m->plies, b = m->breadth, d = m->depth, C_D = out->load_duration_factor;
+    const frame_bending_ask ask = {.unbraced = in->weak_axis_held ? 0 : frame_or(in->weak_braces_in, in->length_in)};
+    frame_bending bending;
+    double F_bE, C_r;
+    frame_status status = frame_member_load_sharing(m, frame_or_int(in->repetitive, 0), in->spacing_in, &C_r);
+    if (status) return status;
+    FRAME_HEADING(record, "Bending under sideways load");
+    FRAME_GIVEN(record, w, in->lateral_plf, "plf", "sideways load on a foot");
+    FRAME_GIVEN(record, L, in->length_in, "in", "height");
+    FRAME_STEP(record, M, w / 12 * pow(L, 2) / 8, "lb-in", "bending moment at mid-height", "simple span, uniform load");
+    FRAME_STEP(record, S, n * b * pow(d, 2) / 6, "in3", "section modulus", "rectangles");
+    FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
+    status = frame_bending_buckling(m, &ask, of->E_min_prime, &F_bE, &bending, record);
+    if (status) return status;
+    out->fb_adjusted_psi = frame_bending_allowed(m, C_r, C_D, F_bE, &bending, record);
+    out->fb_actual_psi = f_b;
+    out->beam_stability_factor = bending.stability;
+    return FRAME_OK;
+}
+
+/* NDS 3.9.2 for bending about the strong axis. */
+static void combine(const column *of, frame_column_check_out *out, frame_working *record) {
+    const double f_c = out->fc_actual_psi, F_c_prime = of->F_c_prime, F_cE_1 = of->F_cE_1;
+    const double f_b = out->fb_actual_psi, F_b_prime = out->fb_adjusted_psi;
+    FRAME_HEADING(record, "Bending and compression");
+    if (!(f_c < F_cE_1)) {
+        FRAME_CASE(record, "f_c >= F_cE_1", "it buckles under the load along the axis alone", "NDS 2018 3.9.2");
+        return;
+    }
+    FRAME_STEP(record, combined_ratio, pow(f_c / F_c_prime, 2) + f_b / (F_b_prime * (1 - f_c / F_cE_1)), "",
+               "share used by bending and compression together", "NDS 2018 3.9.2, equation 3.9-3 (from memory)");
+    out->combined_ratio = combined_ratio;
+}
+
+static void sum_up(frame_column_check_out *out, frame_working *record) {
+    out->ratio = out->compression_ratio;
+    out->governs = FRAME_GOVERNS_COMPRESSION;
+    if (out->combined_ratio > out->ratio) out->ratio = out->combined_ratio, out->governs = FRAME_GOVERNS_COMBINED;
+    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
+    FRAME_HEADING(record, "Result");
+    FRAME_TABLE(record, ratio, out->ratio, "", "the largest of the ratios", frame_word_text("governing", out->governs));
+    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
+    (void)ratio;
+}
+
+static uint64_t cautions_of(const frame_column_check_in *in, const frame_member *m) {
+    uint64_t bits = FRAME_BIT(FRAME_COLUMN_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_COLUMN_CAUTION_POST) |
+                    FRAME_BIT(m->user ? FRAME_COLUMN_CAUTION_USER_VALUES : FRAME_COLUMN_CAUTION_STAMP);
+    if (m->known == FRAME_KNOWN_MEMORY) bits |= FRAME_BIT(FRAME_COLUMN_CAUTION_MEMORY);
+    if (m->lumber.doubtful) bits |= FRAME_BIT(FRAME_COLUMN_CAUTION_DOUBTFUL);
+    if (m->lumber.superseded) bits |= FRAME_BIT(FRAME_COLUMN_CAUTION_SUPERSEDED);
+    return in->plies > 1 ? bits | FRAME_BIT(FRAME_COLUMN_CAUTION_PLIES) : bits;
+}
+
+static void remark(const frame_column_check_in *in, const frame_member *m, frame_column_check_out *out) {
+    out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
+    out->cautions = cautions_of(in, m);
+    out->not_checked = FRAME_BIT(FRAME_COLUMN_UNCHECKED_ENDS) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_ECCENTRICITY) |
+                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_COMBINATIONS) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_UPLIFT) |
+                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_DEFLECTION) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_CUTS);
+    if (!(in->lateral_plf > 0)) out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_LATERAL);
+    out->wet_service_factor = m->wet->fc;
+    out->size_factor = m->lumber.size_factor_fc;
+}
+
+static void give(const column *of, frame_column_check_out *out) {
+    out->fc_star_psi = of->F_c_star;
+    out->fc_adjusted_psi = of->F_c_prime;
+    out->slenderness_strong = of->slender_strong;
+    out->slenderness_weak = of->slender_weak > 0 ? of->slender_weak : FRAME_NOT_GIVEN;
+}
+
+static frame_status compute(const frame_column_check_in *in, frame_column_check_out *out, frame_working *record) {
+    frame_member member;
+    column of;
+    frame_status status = find_member(in, &member);
+    if (status) return status;
+    out->load_duration_factor = frame_duration_factor(in->load_duration);
+    record_section(&member, &of, record);
+    if ((status = find_slenderness(in, &member, &of, record))) return status;
+    find_values(&member, out->load_duration_factor, &of, record);
+    find_stability(in, &of, out, record);
+    find_compression(in, &of, out, record);
+    if (in->lateral_plf > 0) {
+        if ((status = find_bending(in, &member, &of, out, record))) return status;
+        combine(&of, out, record);
+    }
+    give(&of, out);
+    sum_up(out, record);
+    remark(in, &member, out);
+    return FRAME_OK;
+}
+FRAME_IMPLEMENT(column_check, compute);
