@@ -1,5 +1,5 @@
-/* Numbers that look random and are the same on every machine; and how many rounds a test makes: few, unless FRAME_LONG is
- * set in the environment, as the long tests do. */
+/* Numbers that look random and are the same on every machine; and how many rounds a test makes: few, unless FRAME_LONG
+ * is set in the environment, as the long tests do. */
 #ifndef FRAME_TESTS_LAYOUT_RANDOM_H
 #define FRAME_TESTS_LAYOUT_RANDOM_H
 

@@ -1,5 +1,5 @@
-/* Stairs: the code's limits at, just under and just over each; what cannot be; and random stairs whose pieces the kernel
- * proves to fit. Published stairs are in tests/verification. */
+/* Stairs: the code's limits at, just under and just over each; what cannot be; and random stairs whose pieces the
+ * kernel proves to fit. Published stairs are in tests/verification. */
 #include <check.h>
 #include <math.h>
 #include <string.h>
@@ -433,8 +433,7 @@ START_TEST(random_stairs_fit) {
         if (random_whole(0, 1)) in.tread_in = random_between(9.5, 13);
         solve();
         ck_assert_double_eq_tol(out.riser_in * out.risers, out.total_rise_in, 1e-9);
-        if (in.landings == FRAME_NOT_GIVEN_INT)
-            ck_assert_int_eq(warned(FRAME_STAIRS_CAUTION_FLIGHT), 0);
+        if (in.landings == FRAME_NOT_GIVEN_INT) ck_assert_int_eq(warned(FRAME_STAIRS_CAUTION_FLIGHT), 0);
         ck_assert_int_eq(warned(FRAME_STAIRS_CAUTION_RISER), 0);
         for (size_t p = 0; p < frame_stairs_piece_count(stairs); p++) {
             frame_stairs_piece piece;
