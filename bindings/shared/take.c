@@ -172,10 +172,20 @@ static frame_status refuse_word(const char *name, const char *list, const char *
     return frame_fail(status, name, text, valid, "%s: %s", name, rest);
 }
 
+/* A year is a word as it is written: edition = 2021. */
+static int is_year(const bound_value *value) {
+    return value->kind == BOUND_INTEGER && value->integer >= 1000 && value->integer <= 9999;
+}
+
 frame_status bound_take_word(const bound_host *host, const char *name, int words, const bound_value *value,
                              int32_t *into) {
     const char *list = bound_words[words]->name;
     char text[128], valid[64];
+    if (is_year(value)) {
+        snprintf(text, sizeof text, "%d", (int)value->integer);
+        const frame_status status = frame_word_find(list, text, into);
+        return status ? refuse_word(name, list, text, status) : FRAME_OK;
+    }
     if (value->kind != BOUND_TEXT) {
         /* Numbers of words are the library's own: grade = 2 must not become the grade that happens to have that number.
          */

@@ -797,6 +797,7 @@ typedef struct frame_code_fastening_way {
     const char *fastener; /**< The fastener: common, box or other nail by its size, or a staple. */
     const char *location; /**< How it is driven. */
     const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *source;   /**< Where it was seen. */
     double length_in;     /**< Length of the nail; not given for a staple. */
     double diameter_in;   /**< Diameter of the nail; not given for a staple. */
     double spacing_in;    /**< Greatest spacing on centres; not given where a number is asked for. */
@@ -861,6 +862,7 @@ typedef struct frame_code_sheathing_out {
 typedef struct frame_code_sheathing_way {
     uint32_t struct_size, struct_id;
     const char *fastener;   /**< The fastener. */
+    const char *source;     /**< Where it was seen. */
     double length_in;       /**< Length of the nail; not given for a staple or screw. */
     double diameter_in;     /**< Its diameter; not given for a staple or screw. */
     double edge_in;         /**< Greatest spacing at the edges. */

@@ -12,11 +12,12 @@ static int lower(char c) {
     return c >= 'A' && c <= 'Z' ? c + 32 : c == '-' || c == '_' ? ' ' : c;
 }
 
-/* The same word but for capitals, hyphens, blanks around it and a plural s. */
+/* The same word but for capitals, hyphens, blanks around it and a plural. */
 static int same_word(const char *said, const char *word, size_t length) {
     while (*said == ' ') said++;
     for (; length; said++, word++, length--)
         if (lower(*said) != lower(*word)) return 0;
+    if (lower(*said) == 'e' && lower(said[1]) == 's') said++; /* trusses */
     if (lower(*said) == 's') said++;
     while (*said == ' ') said++;
     return !*said;
@@ -74,6 +75,7 @@ static frame_status add(frame_answer *answer, const frame_code_joints_row *joint
     way->fastener = row->fastener;
     way->location = row->location;
     way->note = frame_code_note_text(row->note);
+    way->source = frame_code_source_text(row->source);
     way->length_in = row->length;
     way->diameter_in = row->diameter;
     way->spacing_in = row->spacing == FRAME_NO_CELL ? FRAME_NOT_GIVEN : row->spacing;

@@ -9,10 +9,12 @@
 
 static const double slack = 1e-6;
 
-static frame_code_sheathing_way *add(frame_answer *answer, const char *fastener, double edge, double field) {
+static frame_code_sheathing_way *add(frame_answer *answer, const char *fastener, int source, double edge,
+                                     double field) {
     frame_code_sheathing_way *way = frame_answer_add(answer, 0);
     if (!way) return NULL;
     way->fastener = fastener;
+    way->source = frame_code_source_text(source);
     way->edge_in = edge;
     way->field_in = field;
     way->item = 0;
@@ -28,7 +30,7 @@ static frame_status by_schedule(const frame_code_sheathing_in *in, frame_answer 
         if (in->thickness_in < row->least - slack || in->thickness_in > row->most + slack) continue;
         *known |= row->editions;
         if (!(row->editions & frame_code_bit(in->edition))) continue;
-        frame_code_sheathing_way *way = add(answer, row->fastener, row->edge, row->field);
+        frame_code_sheathing_way *way = add(answer, row->fastener, row->source, row->edge, row->field);
         if (!way) return FRAME_NO_MEMORY;
         way->length_in = row->length;
         way->diameter_in = row->diameter;
@@ -56,7 +58,7 @@ static frame_status by_wind(const frame_code_sheathing_in *in, frame_answer *ans
             continue;
         frame_code_sheathing_way *way =
             add(answer, row->nail == 1 ? "6d common (2 x 0.113 in) nail" : "8d common (2-1/2 x 0.131 in) nail",
-                row->edge, row->field);
+                row->source, row->edge, row->field);
         if (!way) return FRAME_NO_MEMORY;
         way->length_in = row->nail == 1 ? 2 : 2.5;
         way->diameter_in = row->nail == 1 ? 0.113 : 0.131;

@@ -493,16 +493,39 @@ rows, in (table R507.2.1 in 2015).
 
 # -- roofs, walls, floors ------------------------------------------------------------------------------------------------
 def joined(rows):
-    """One row for all editions whose rows are the same; the first one's source."""
-    made = {}
+    """One row for all editions whose rows are the same, which its source says. The sources are texts here, and become ids."""
+    made, first = {}, {}
     for row in rows:
         same = tuple(sorted((k, v) for k, v in row.items() if k not in ("editions", "source", "table")))
         if same in made:
-            years = sorted(set(made[same]["editions"].split("/")) | set(row["editions"].split("/")))
-            made[same]["editions"] = "/".join(years)
+            made[same]["editions"] = "/".join(sorted(set(made[same]["editions"].split("/")) | set(row["editions"].split("/"))))
         else:
-            made[same] = row
+            made[same], first[same] = row, row["editions"].split("/")
+    for same, row in made.items():
+        others = [year for year in row["editions"].split("/") if year not in first[same]]
+        said = row["source"].split("; same cells in ")
+        if others and len(said) == 1:
+            row["source"] += "; same cells in " + ", ".join(others)
+        elif others:
+            row["source"] = said[0] + "; same cells in " + ", ".join(sorted(set(said[1].split(", ")) | set(others)))
     return list(made.values())
+
+
+def numbered(rows):
+    """The sources of rows as ids."""
+    for row in rows:
+        row["source"] = SOURCES.id(row["source"])
+    return rows
+
+
+NAIL_NAMES = re.compile(r"(\d+d (?:box|common))$")
+
+
+def in_full(fastener, length, diameter):
+    """16d box -> 16d box (3-1/2 x 0.135 in); 3x0.131 nail -> 3 x 0.131 in nail."""
+    if fastener == "3x0.131 nail":
+        return "3 x 0.131 in nail"
+    return "%s (%s x %s in)" % (fastener, length.replace(".5", "-1/2"), diameter) if NAIL_NAMES.match(fastener) else fastener
 
 
 def heel_nails(figures):
@@ -539,9 +562,9 @@ def uplift(figures):
     rows, winds = {}, ["v110", "v115", "v120", "v130", "v140"]
     for cell in figures.rows("code", "rafter_uplift.csv"):
         key = (editions(cell["edition"]), cell["exposure"], "low" if cell["pitch"].startswith("<") else "steep", cell["spacing_in"], cell["roof_span_ft"])
-        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row = rows.setdefault(key, {"table": cell["table"], "source": plain(cell["source"]), "known": cell["known"]})
         row["v" + cell["wind_ult_mph"]] = cell["uplift_lb_asd"].replace(",", "")
-    made = joined([dict(row, editions=key[0], exposure=key[1], pitch=key[2], spacing=key[3], span=key[4]) for key, row in rows.items()])
+    made = numbered(joined([dict(row, editions=key[0], exposure=key[1], pitch=key[2], spacing=key[3], span=key[4]) for key, row in rows.items()]))
     write("code_uplift", """
 Uplift of a rafter or truss on its connection, lb (allowable stress design), for ultimate wind speeds of 110 to 140 mph. pitch: low under
 5 in 12, steep from 5 in 12 up; spacing, in; span of the roof, ft.
@@ -726,12 +749,13 @@ def fastenings(figures):
         row = {"joint": places[joint], "alternative": cell["alternative"], "fastener": cell["fastener"].replace('long', ' long').replace("  ", " ").replace('" crown', '" crown'),
                "count": cell["count"], "spacing": cell["spacing_in"], "length": cell["nail_length_in"], "diameter": cell["nail_dia_in"],
                "location": cell["location"], "item": cell["item"], "editions": edition, "note": "", "table": cell["table"],
-               "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]}
+               "source": plain(cell["source"]), "known": cell["known"]}
         row["fastener"] = re.sub(r'7/16 "', '7/16"', row["fastener"])
         if row["fastener"] == "1d":  # 12-3 x 0.131 read as 1d
             row.update(fastener="3x0.131 nail", count="12", length="3", note=NOTES.id("the text prints 12-3 x 0.131, which was read as a nail of 1d"))
         if row["fastener"] == "10d common" and row["length"] == "3.5":
             row.update(note=NOTES.id("the text prints 3-1/2 in for a 10d common nail, which is 3 in long"))
+        row["fastener"] = in_full(row["fastener"], row["length"], row["diameter"])
         if row["fastener"].startswith("Table"):
             row["fastener"] = "as the heel joint asks for: code_heel_nails (%s)" % row["fastener"]
         made.append(row)
@@ -740,7 +764,7 @@ def fastenings(figures):
     put("code_joints", """
 The joints of the fastening schedule: what is joined (first) to what (second), in the words that are understood for them.
 """, ["id", "joint", "first", "second", "source", "known"], joints)
-    made = joined(made)
+    made = numbered(joined(made))
     write("code_fastenings", """
 The ways each joint may be fastened. joint: code_joints; count of nails, or spacing, in; length and diameter of the nail, in; item of the
 schedule.
@@ -769,8 +793,8 @@ def sheathing(figures):
                      "least": cell["panel_thickness_min_in"] or "0", "most": cell["panel_thickness_max_in"], "alternative": cell["alternative"],
                      "fastener": fastener, "length": cell["length_in"], "diameter": cell["dia_in"], "edge": cell["edge_spacing_in"],
                      "field": cell["field_spacing_in"], "item": cell["item"], "editions": editions(cell["edition"]), "table": cell["table"],
-                     "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
-    made = joined(made)
+                     "source": plain(cell["source"]), "known": cell["known"]})
+    made = numbered(joined(made))
     write("code_sheathing", """
 How sheathing and subfloors are fastened: sheet, what it is used for, its thickness from least to most, in; fastener, its length and
 diameter, in; spacing at the edges and at the supports between, in; item of the schedule.

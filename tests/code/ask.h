@@ -12,6 +12,7 @@
 #include <frame/text.h>
 #include <frame/working.h>
 
+#include "base/answer.h"
 #include "base/facts.h"
 
 /* Sets one field from its text as a binding does: lengths in the tape's notation, words in any spelling. */
@@ -40,12 +41,12 @@ static void ask_set(const frame_struct *facts, char *in, const char *name, const
     }
 }
 
-/* The whole question: pairs name=value parted by semicolons; a later pair replaces an earlier one. */
-static frame_status ask_with(void *out, const char *calculation, frame_working *working, const char *question) {
+/* The whole question: pairs name=value parted by semicolons; a later pair replaces an earlier one. The texts in the
+ * struct live until the next question. */
+static const void *ask_fill(const frame_calculation *asked, const char *question) {
     static double in[64];
     static char copy[2000];
-    const frame_calculation *asked = frame_calculation_find(calculation);
-    ck_assert_msg(asked && asked->in->size <= sizeof in, "%s", calculation);
+    ck_assert(asked && asked->in->size <= sizeof in);
     ck_assert(!frame_struct_init(asked->in, in, asked->in->size));
     snprintf(copy, sizeof copy, "%s", question);
     for (char *pair = copy; pair && *pair;) {
@@ -56,7 +57,29 @@ static frame_status ask_with(void *out, const char *calculation, frame_working *
         ask_set(asked->in, (char *)in, pair + strspn(pair, " "), equals + 1);
         pair = end;
     }
-    return asked->run(in, out, asked->out->size, working);
+    return in;
+}
+
+static frame_status ask_with(void *out, const char *calculation, frame_working *working, const char *question) {
+    const frame_calculation *asked = frame_calculation_find(calculation);
+    ck_assert_msg(asked != NULL, "%s", calculation);
+    const void *in = ask_fill(asked, question);
+    if (asked->run) return asked->run(in, out, asked->out->size, working);
+    frame_answer *answer;
+    const frame_status status = asked->solve(in, &answer, working);
+    if (status) return status;
+    memcpy(out, answer->out, asked->out->size);
+    frame_answer_free(answer);
+    return FRAME_OK;
+}
+
+/* The whole answer of one whose length varies; the caller frees it. */
+static inline frame_answer *ask_all(const char *calculation, const char *question) {
+    const frame_calculation *asked = frame_calculation_find(calculation);
+    frame_answer *answer = NULL;
+    ck_assert_msg(asked && asked->solve, "%s", calculation);
+    ck_assert_msg(!asked->solve(ask_fill(asked, question), &answer, NULL), "%s: %s", question, frame_error_text());
+    return answer;
 }
 
 static inline frame_status ask(void *out, const char *calculation, const char *question) {

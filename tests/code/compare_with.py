@@ -1,6 +1,8 @@
 #!/usr/bin/env python3
 """Compares every look-up with a folder of figures as read: compare_with.py VERIFY FIGURES [FILE ...]
 
+(PYTHONPATH must have the module frame of the build, for the look-ups that answer with lists.)
+
 VERIFY is the program verify that the build makes of tests/verification. FIGURES is a folder of CSV files with a cell a line, as
 they were read in the publications; it is not part of the project, and without it nothing is compared. Every cell is asked for
 through its look-up, once for each edition its row names; figures marked doubtful are asked for as printed. Prints, for each
@@ -271,6 +273,79 @@ def panel(row):
     return "code_panel_span", {"rating": row["span_rating"]}, {name: row[column] for name, column in printed.items() if row[column]}
 
 
+FINDS = {}  # file name pattern -> function(rows) giving for each cell asked for, edition by edition, what differs or ""
+
+
+def finds(*patterns):
+    def keep(function):
+        for pattern in patterns:
+            FINDS[pattern] = function
+        return function
+    return keep
+
+
+def joint_words():
+    """The first words of each joint of the schedule, by its name."""
+    path = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "..", "lib", "code", "code_joints.csv")
+    with open(path, encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(line for line in file if not line.startswith("#")))
+    return {row["joint"].split(", at braced")[0].split(", not at")[0]: (row["first"].split("|")[0], row["second"].split("|")[0]) for row in rows}
+
+
+def number(text):
+    return float(text) if text else None
+
+
+@finds("code/fastening_schedule.csv")
+def fastening(rows):
+    """Each way: its nail, its number or spacing and where it is driven. One way was read wrongly there: 12-3 x 0.131 as 1d."""
+    import frame
+    words = joint_words()
+    for row in rows:
+        first, second = words[row["connection"]]
+        misread = row["fastener"] == "1d"
+        length, diameter, count = ("3", "0.131", "12") if misread else (row["nail_length_in"], row["nail_dia_in"], row["count"])
+        for edition in editions_of(row["edition"]):
+            ways = frame.code_fastening(first=first, second=second, edition=edition).ways
+            same = [w for w in ways if (w.length_in, w.diameter_in, w.count, w.spacing_in) == (
+                number(length), number(diameter), int(count) if count else None, number(row["spacing_in"])) and
+                w.location == row["location"] and w.item == int(row["item"]) and
+                (misread or w.fastener.startswith(row["fastener"].split("x0")[0][:3]) or "code_heel_nails" in w.fastener)]
+            yield "" if same else "%s %s %s" % (edition, row["connection"], row["fastener"])
+
+
+@finds("code/sheathing_nailing.csv")
+def sheathing_nailing(rows):
+    import frame
+    for row in rows:
+        uses = {"": ["roof", "wall", "subfloor"], "roof": ["roof"]}.get(row["use"], ["wall", "subfloor"])
+        sheet = "panel"
+        if row["group"] == "other wall sheathing":
+            sheet, uses = ("gypsum" if "gypsum" in row["use"] else "fiberboard"), ["wall"]
+        elif row["group"].startswith("combination"):
+            sheet, uses = "combination", ["subfloor"]
+        for edition in editions_of(row["edition"]):
+            for use in uses:
+                for thickness in (row["panel_thickness_min_in"], row["panel_thickness_max_in"]):
+                    ways = frame.code_sheathing(sheet=sheet, use=use, thickness_in=thickness or "1/2", edition=edition).ways
+                    fastener = row["fastener"].replace('1_/4"', '1-1/4"').replace(" )", ")")
+                    same = [w for w in ways if w.fastener == fastener and (w.length_in, w.diameter_in, w.edge_in, w.field_in, w.item) == (
+                        number(row["length_in"]), number(row["dia_in"]), number(row["edge_spacing_in"]), number(row["field_spacing_in"]), int(row["item"]))]
+                    yield "" if same else "%s %s %s %s" % (edition, use, thickness, row["fastener"])
+
+
+@finds("code/wall_sheathing_wind.csv")
+def wall_sheathing(rows):
+    import frame
+    for row in rows:
+        for edition in editions_of(row["edition"]):
+            ways = frame.code_sheathing(sheet="panel", use="wall", thickness_in=row["thickness_in"], stud_spacing_in=float(row["stud_spacing_in"]),
+                                        exposure=row["exposure"], edition=edition).ways
+            same = [w for w in ways if w.item == 0 and w.wind_mph == float(row["max_wind_mph"]) and w.penetration_in == float(row["penetration_in"]) and
+                    w.fastener[:2] == row["nail"][:2] and (w.edge_in, w.field_in) == (number(row["edge_spacing_in"]), number(row["field_spacing_in"]))]
+            yield "" if same else "%s %s %s" % (edition, row["nail"], row["exposure"])
+
+
 def compare(verify, path, ask):
     """Gives how many cells were asked for, what no look-up is for, and each cell that differs as verify says it."""
     sheets, cells, left = collections.OrderedDict(), 0, collections.Counter()
@@ -315,6 +390,15 @@ def main(verify, figures, *wanted):
                 os.path.relpath(path, figures), cells, cells - len(said), len(said),
                 "; left out: %s" % ", ".join("%s (%d)" % item for item in left.items()) if left else ""))
             print("".join("    %s\n" % line for line in said) if len(said) != otherwise else "    as known: %s\n" % why if why else "", end="")
+    for pattern, find in FINDS.items():
+        for path in sorted(glob.glob(os.path.join(figures, pattern))):
+            if wanted and os.path.basename(path) not in wanted:
+                continue
+            said = list(find(figures_of(os.path.relpath(path, figures))))
+            wrong = [line for line in said if line]
+            total, differing = total + len(said), differing + len(wrong)
+            print("%-38s %6d asked for %6d equal %4d differ" % (os.path.relpath(path, figures), len(said), len(said) - len(wrong), len(wrong)))
+            print("".join("    %s\n" % line for line in wrong), end="")
     print("%-38s %6d asked for %6d equal %4d differ" % ("all", total, total - differing, differing))
     return 1 if differing else 0
 
