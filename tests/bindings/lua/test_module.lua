@@ -27,6 +27,11 @@ assert(two.assumed[1]:find "^turned" and two.assumed_names[1] == "turned")
 assert(frame.section { size = "2x6", plies = 2, turned = "flat" }:has_caution "flat_plies" and not two:has_caution "flat_plies")
 assert(frame.section { "2x10", 2 } == two, "fields in order")
 assert(frame.section { width_in = "1-1/2", depth_in = '9 1/4"' }.area_in2 == 1.5 * 9.25)
+local joist = { use = "floor", size = "2x10", species = "DFL", grade = "No.2", spacing_in = 16, live_psf = 40, dead_psf = 10 }
+joist.edition = 2021
+local by_year = frame.code_joist_span(joist)
+joist.edition = "2021"
+assert(by_year == frame.code_joist_span(joist), "a year for an edition")
 
 -- what is refused
 refused("unknown field", "sise", frame.section, { sise = "2x10" })

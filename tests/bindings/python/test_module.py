@@ -103,6 +103,13 @@ class Results(unittest.TestCase):
 
         self.assertEqual(frame.section(width_in=Fraction(3, 2), depth_in=Decimal("9.25")).area_in2, 13.875)
 
+    def test_a_year_for_an_edition(self):
+        given = dict(use="floor", size="2x10", species="DFL", grade="No.2", spacing_in=16, live_psf=40, dead_psf=10)
+        self.assertEqual(frame.code_joist_span(edition=2021, **given), frame.code_joist_span(edition="2021", **given))
+        for edition in (2021.0, 3, True):
+            with self.assertRaises(frame.Error):
+                frame.code_joist_span(edition=edition, **given)
+
     def test_copies_and_pickles(self):
         for result in (
             frame.section(size="2x10"),
