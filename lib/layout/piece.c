@@ -35,9 +35,16 @@ frame_layout_piece *frame_layout_add(frame_layout_set *set, frame_piece_kind kin
         snprintf(numbered, sizeof numbered, "%s %d", name, number);
         name = frame_answer_text(set->answer, numbered);
     }
-    *piece = (frame_layout_piece){
-        name, section->name, section->thickness, section->depth, 0, 0, start, end, crown, set->cuts.count,
-        0,    kind,          section->size};
+    piece->name = name;
+    piece->section = section->name;
+    piece->thickness = section->thickness;
+    piece->depth = section->depth;
+    piece->size = section->size;
+    piece->start = start;
+    piece->end = end;
+    piece->crown = crown;
+    piece->kind = kind;
+    piece->cut_first = set->cuts.count;
     piece->length = piece->short_point = vec_length(vec_less(end, start));
     return piece;
 }

@@ -23,8 +23,10 @@ typedef struct frame_layout_piece {
     double length, short_point; /* long point to long point, short point to short point */
     vec3 start, end, crown;     /* the axis runs in the middle of the section */
     size_t cut_first, cut_count;
+    double start_deg, end_deg; /* of the end cuts, from square */
     frame_piece_kind kind;
-    frame_size size; /* not given for a section of no such size */
+    frame_size size;       /* not given for a section of no such size */
+    int32_t opening, gang; /* from 1; 0 for none */
 } frame_layout_piece;
 
 typedef struct frame_layout_set {
@@ -92,6 +94,37 @@ frame_status frame_layout_no_answer(void);
         (item)->end_y_in = (piece)->end.y;             \
         (item)->end_z_in = (piece)->end.z;             \
         (item)->name = (piece)->name;                  \
+        (item)->section = (piece)->section;            \
+    } while (0)
+
+#define FRAME_LAYOUT_TELL_CUTS(item, piece)     \
+    do {                                        \
+        (item)->start_deg = (piece)->start_deg; \
+        (item)->end_deg = (piece)->end_deg;     \
+        (item)->opening = (piece)->opening;     \
+        (item)->gang = (piece)->gang;           \
+    } while (0)
+
+/* The word for a kind of piece. */
+const char *frame_layout_kind_name(frame_piece_kind kind);
+
+/* Gathers pieces alike: gives each its gang, and the gangs in the order their first pieces go up (size_t: that piece).
+ */
+typedef struct frame_layout_gang {
+    size_t first;
+    int32_t count;
+} frame_layout_gang;
+frame_status frame_layout_gather(frame_layout_set *set, frame_array *gangs);
+#define FRAME_LAYOUT_TELL_GANG(item, gang, piece)      \
+    do {                                               \
+        (item)->kind = (piece)->kind;                  \
+        (item)->size = (piece)->size;                  \
+        (item)->count = (gang)->count;                 \
+        (item)->first = (int32_t)(gang)->first;        \
+        (item)->length_in = (piece)->length;           \
+        (item)->short_point_in = (piece)->short_point; \
+        (item)->start_deg = (piece)->start_deg;        \
+        (item)->end_deg = (piece)->end_deg;            \
         (item)->section = (piece)->section;            \
     } while (0)
 
