@@ -121,7 +121,7 @@ enum frame_known_values {
     FRAME_KNOWN_READ = 1,      /**< "read". Seen in the named publication or an official reprint of it. */
     FRAME_KNOWN_COMPUTED = 2,  /**< "computed". By the publication's stated rules, agreeing with the cells known. */
     FRAME_KNOWN_USER = 3,      /**< "user". Given by the caller. */
-    FRAME_KNOWN_SECONDARY = 4, /**< "secondary". Seen in somebody's transcription of the named publication. */
+    FRAME_KNOWN_SECONDARY = 4, /**< "secondary". Seen in a second-hand copy of the named publication. */
     FRAME_KNOWN_MEMORY = 5     /**< "memory". Recalled; no text seen: check it before relying on it. */
 };
 

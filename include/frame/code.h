@@ -30,7 +30,7 @@ typedef int32_t frame_code_caution;
 enum frame_code_caution_values {
     FRAME_CODE_CAUTION_LOCAL = 0,      /**< "local". Local amendments govern, and the building official decides: ask which edition is adopted and what was changed in it. */
     FRAME_CODE_CAUTION_SCOPE = 1,      /**< "scope". Holds for buildings within the scope of the residential code and of this table; beyond it, licensed design. */
-    FRAME_CODE_CAUTION_SECONDARY = 2,  /**< "secondary". Rests on somebody's transcription of the code: look it up in the printed code before relying on it. */
+    FRAME_CODE_CAUTION_SECONDARY = 2,  /**< "secondary". Rests on a second-hand copy of the code: look it up in the printed code before relying on it. */
     FRAME_CODE_CAUTION_MEMORY = 3,     /**< "from_memory". Recalled, the text was not seen: look it up in the printed code before relying on it. */
     FRAME_CODE_CAUTION_DOUBTFUL = 4,   /**< "doubtful". The figure is doubtful, most likely a misprint: do not build by it; see the note. */
     FRAME_CODE_CAUTION_NOTE = 5,       /**< "note". There is something odd about this figure as printed: see the note. */

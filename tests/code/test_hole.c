@@ -165,7 +165,7 @@ START_TEST(workings) {
     says(&out, "code_hole", PLATE "; diameter_in=3", "galvanised");
     says(&out, "code_hole", I_JOIST, "maker");
     says(&out, "code_hole", "edition=2018; member=tail; cut=notch; size=2x8; notch_depth_in=1; tail_in=20",
-         "transcription");
+         "second-hand copy");
 }
 END_TEST
 

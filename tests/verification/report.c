@@ -93,7 +93,7 @@ void report_write(frame_text *into, const outcome *outcomes, size_t count) {
                    "comes to agree\n"
                    "fails the test too. `read`: the figures were seen in the publication or an official reprint; "
                    "`secondary`: in a\n"
-                   "transcription of it; `memory`: recalled, and proof of little by themselves.\n\n");
+                   "second-hand copy of it; `memory`: recalled, and proof of little by themselves.\n\n");
     add_summary(into, outcomes, count);
     for (size_t i = 0; i < count; i++) add_table(into, &outcomes[i]);
 }
