@@ -37,7 +37,11 @@ enum frame_load_combination_values {
     FRAME_COMBINATION_D_LR = 3,     /**< "D + Lr". Dead and roof live load. */
     FRAME_COMBINATION_D_S = 4,      /**< "D + S". Dead load and snow. */
     FRAME_COMBINATION_D_L_LR = 5,   /**< "D + 0.75L + 0.75Lr". Dead load, three quarters of live and roof live load. */
-    FRAME_COMBINATION_D_L_S = 6     /**< "D + 0.75L + 0.75S". Dead load, three quarters of live load and snow. */
+    FRAME_COMBINATION_D_L_S = 6,    /**< "D + 0.75L + 0.75S". Dead load, three quarters of live load and snow. */
+    FRAME_COMBINATION_D_W = 7,      /**< "D + 0.6W". Dead load and wind; wind of ASCE 7-16 is at strength level. */
+    FRAME_COMBINATION_D_L_W_LR = 8, /**< "D + 0.75L + 0.45W + 0.75Lr". Dead load, three quarters of live load, of six tenths of the wind, and of roof live load. */
+    FRAME_COMBINATION_D_L_W_S = 9,  /**< "D + 0.75L + 0.45W + 0.75S". Dead load, three quarters of live load, of six tenths of the wind, and of snow. */
+    FRAME_COMBINATION_D_W_UPLIFT = 10 /**< "0.6D + 0.6W". Wind against six tenths of the dead load: uplift and overturning. */
 };
 
 /** What combinations of loads leave unchecked. */
