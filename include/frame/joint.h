@@ -7,6 +7,7 @@
 #define FRAME_JOINT_H
 
 #include <frame/base.h>
+#include <frame/drawing.h>
 #include <frame/material.h>
 
 FRAME_BEGIN
@@ -21,7 +22,8 @@ enum frame_dowel_kind_values {
     FRAME_DOWEL_WOOD_SCREW = 5,      /**< "wood screw". Wood screw with cut or rolled thread, by number. */
     FRAME_DOWEL_LAG_SCREW = 6,       /**< "lag screw" | "lag bolt" | "lag". Lag screw in a lead hole, by nominal diameter. */
     FRAME_DOWEL_BOLT = 7,            /**< "bolt" | "machine bolt". Bolt through a drilled hole, by nominal diameter. */
-    FRAME_DOWEL_OTHER_DRIVEN = 8     /**< "other driven fastener" | "other nail or screw". A nail or screw that is none of these, by its own diameter and bending yield strength. */
+    FRAME_DOWEL_OTHER_DRIVEN = 8,    /**< "other driven fastener" | "other nail or screw" | "structural screw". A nail or screw that is none of these, by its own diameter and bending yield strength. */
+    FRAME_DOWEL_DRIFT_PIN = 9        /**< "drift pin" | "drift bolt". Plain pin driven into a lead hole of its own diameter, without head or nut. */
 };
 
 /** What a member of a joint is made of. */
@@ -251,6 +253,164 @@ typedef struct frame_dowel_withdrawal_out {
 /** Finds what one nail, wood screw or lag screw holds against being pulled out (NDS 2018 12.2). FRAME_OUTSIDE_SCOPE for nails and
  * wood screws in end grain, which hold nothing, and for bolts. */
 FRAME_CALCULATION(dowel_withdrawal);
+
+/** What a fastener passes through. Only wood holds it. */
+typedef int32_t frame_layer_material;
+enum frame_layer_material_values {
+    FRAME_LAYER_WOOD = 1,     /**< "wood" | "lumber" | "sawn lumber" | "timber" | "glulam" | "ledger" | "band" | "rim" | "joist" | "stud" | "plate" | "rafter" | "header" | "beam" | "post" | "blocking". Sawn lumber: what can hold a fastener. */
+    FRAME_LAYER_PANEL = 2,    /**< "sheathing" | "panel" | "plywood" | "OSB" | "oriented strand board". Wood panels: too thin to hold a point. */
+    FRAME_LAYER_FOAM = 3,     /**< "foam" | "rigid foam" | "foam board" | "insulation". Foam: holds nothing. */
+    FRAME_LAYER_GAP = 4,      /**< "gap" | "air" | "space" | "cavity" | "shim" | "shims" | "spacer" | "drainage mat". Air, or what only keeps members apart: holds nothing. */
+    FRAME_LAYER_STEEL = 5,    /**< "steel" | "steel plate" | "metal" | "strap" | "washer" | "bracket" | "hanger". Steel: passed through a hole. */
+    FRAME_LAYER_GYPSUM = 6,   /**< "gypsum" | "drywall" | "gypsum board" | "wallboard" | "plaster". Gypsum: holds nothing. */
+    FRAME_LAYER_CLADDING = 7, /**< "siding" | "cladding" | "trim" | "shingles" | "roofing" | "membrane" | "flashing". Siding, trim, roofing: counted as holding nothing. */
+    FRAME_LAYER_MASONRY = 8,  /**< "masonry" | "veneer" | "brick" | "brick veneer" | "stone" | "stucco". Masonry or stucco: holds nothing here. */
+    FRAME_LAYER_CONCRETE = 9  /**< "concrete". Concrete: nails and screws for wood are not held by it. */
+};
+
+/** What is wanted of a fastener's depth. */
+typedef int32_t frame_reach_wanted;
+enum frame_reach_wanted_values {
+    FRAME_REACH_FULL = 1, /**< "full" | "full depth". Deep enough to count in full: 10 D, lag screws 8 D. */
+    FRAME_REACH_LEAST = 2 /**< "least" | "least depth" | "minimum". Just deep enough to count: 6 D, lag screws 4 D. */
+};
+
+/** What a fastener's reach comes to. */
+typedef int32_t frame_reach_verdict;
+enum frame_reach_verdict_values {
+    FRAME_REACH_HOLDS = 1,       /**< "holds". Deep enough to count in full. */
+    FRAME_REACH_SHORT = 2,       /**< "short". Deep enough to count, with a reduced value. */
+    FRAME_REACH_TOO_SHORT = 3,   /**< "too short". In the member, but by less than the least depth: it counts for nothing. */
+    FRAME_REACH_NOT_REACHED = 4, /**< "not reached". The point does not reach the member that should hold it: it counts for nothing. */
+    FRAME_REACH_NO_WOOD = 5      /**< "no wood". No layer listed can hold it: it counts for nothing. */
+};
+
+/** Cautions that go with a fastener's reach. */
+typedef int32_t frame_dowel_reach_caution;
+enum frame_dowel_reach_caution_values {
+    FRAME_DOWEL_REACH_CAUTION_LAYERS = 0,    /**< "layers". Only the layers listed were counted: measure what is really there, paper and shims too. */
+    FRAME_DOWEL_REACH_CAUTION_NOTHING = 1,   /**< "counts_for_nothing". The fastener does not hold: count it as if it were not there. */
+    FRAME_DOWEL_REACH_CAUTION_SHORT = 2,     /**< "short_penetration". The point reaches less than the full depth; a little less and the fastener counts for nothing. */
+    FRAME_DOWEL_REACH_CAUTION_POINT_OUT = 3, /**< "point_out". The point comes through the far side of the member that holds it. */
+    FRAME_DOWEL_REACH_CAUTION_STANDS_OUT = 4, /**< "stands_out". The point stands out of the last layer listed, where it can hurt, rust, or meet a pipe. */
+    FRAME_DOWEL_REACH_CAUTION_GAP = 5,       /**< "gap". Foam, sheathing or air lies between the members: the fastener bends across it and carries less (gap_in of dowel_lateral). */
+    FRAME_DOWEL_REACH_CAUTION_MASONRY = 6,   /**< "masonry". Nothing structural is hung through masonry veneer or stucco (IRC R507.9.1). */
+    FRAME_DOWEL_REACH_CAUTION_ROOT = 7,      /**< "root". Threads fill more than a quarter of the bearing length, so that the root diameter bears (NDS 12.3.7.2). */
+    FRAME_DOWEL_REACH_CAUTION_THREAD = 8,    /**< "thread". The length of thread was taken as usual for the kind; measure the fastener in hand. */
+    FRAME_DOWEL_REACH_CAUTION_CHOSEN = 9,    /**< "length_chosen". No length was given: the figures are those of the length chosen. */
+    FRAME_DOWEL_REACH_CAUTION_NONE = 10,     /**< "none_reaches". No standard length reaches as deep as wanted. */
+    FRAME_DOWEL_REACH_CAUTION_COUNTERSUNK = 11, /**< "countersunk". What is sunk is taken off the side member: less is left for the head to bear on. */
+    FRAME_DOWEL_REACH_CAUTION_LENGTHS = 12,  /**< "lengths". Which lengths are sold is common practice: ask what the yard has. */
+    FRAME_DOWEL_REACH_CAUTION_BOLT = 13      /**< "bolt". A bolt must pass everything with a washer at each end and its nut full of thread; one diameter was left for nut and washer. */
+};
+/** What a fastener's reach leaves unchecked. */
+typedef int32_t frame_dowel_reach_not_checked;
+enum frame_dowel_reach_not_checked_values {
+    FRAME_DOWEL_REACH_UNCHECKED_STRENGTH = 0,  /**< "strength". What the fastener carries: dowel_lateral and dowel_withdrawal. */
+    FRAME_DOWEL_REACH_UNCHECKED_BEHIND = 1,    /**< "behind". Wires, pipes and whatever else lies behind the last layer. */
+    FRAME_DOWEL_REACH_UNCHECKED_SPLITTING = 2, /**< "splitting". Lead holes, edge and end distances. */
+    FRAME_DOWEL_REACH_UNCHECKED_SOUND = 3      /**< "sound_wood". Whether the wood is sound, and the member where it was drawn. */
+};
+
+/** A layer that a fastener passes through. As a tuple or array: material, thickness, name. */
+typedef struct frame_dowel_layer {
+    uint32_t struct_size, struct_id;
+    frame_layer_material material; /**< required. What it is. */
+    int32_t spare;
+    double thickness_in; /**< required : >0..60. How thick it is, square to the face the fastener is driven into. */
+    const char *name;    /**< optional. What it is called ("band"). */
+} frame_dowel_layer;
+/** Sets up a layer: every field not given. */
+FRAME_ELEMENT(dowel_layer);
+
+/** A fastener and all that it passes through, from the head inward. Give size, or diameter_in with length_in. */
+typedef struct frame_dowel_reach_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;           /**< required. Kind of fastener. */
+    frame_reach_wanted wanted;       /**< full. How deep a chosen length must reach. */
+    const frame_dowel_layer *layers; /**< required. The layers, from the head inward, down to the member that should hold the point and what lies behind it. */
+    size_t layer_count;              /**< count : 1..100. */
+    const double *lengths_in;        /**< optional : >0..48. Lengths that can be had, instead of the usual ones. */
+    size_t length_count;             /**< count : 0..100. */
+    const char *size;                /**< optional. Size by its usual name: "16d" for nails, "No.10" for wood screws, "1/2" for lag screws and bolts. */
+    double diameter_in;              /**< optional : >0..1.25. Nominal diameter, instead of size. */
+    double length_in;                /**< "the length of the size (nails), else the one chosen" : >0..48. Length under the head. */
+    double thread_in;                /**< "by kind and length" : >0..48. Length of the thread or rings, tip included. */
+    double tip_in;                   /**< "2 D for nails and wood screws, of the size for lag screws" : 0..4. Length of the tapered tip. */
+    double countersink_in;           /**< 0 : 0..12. How far the underside of the head is sunk below the first layer's face. */
+    double angle_deg;                /**< 0 : 0..60. Angle of drive, from square to the face. */
+    int32_t holding_layer;           /**< "the last layer of wood" : 0..99. Place in the list, from 0, of the layer that should hold the point. */
+    int32_t spare;
+} frame_dowel_reach_in;
+
+/** How far a fastener reaches. */
+typedef struct frame_dowel_reach_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : dowel_reach_caution. Cautions. */
+    uint64_t not_checked; /**< bits : dowel_reach_not_checked. What was not checked. */
+    frame_known known;           /**< Worst source of the figures used. */
+    frame_reach_verdict verdict; /**< What it comes to. */
+    frame_bool counts;           /**< Whether it counts at all. */
+    frame_bool root_bears;       /**< Whether threads fill so much of the bearing length that the root diameter counts. */
+    int32_t holding_layer;       /**< Place of the layer that should hold the point, from 0; not given where none can. */
+    int32_t point_layer;         /**< Place of the layer in which the point ends; not given where it stands out of all. */
+    const char *says;            /**< The finding in plain words. */
+    double penetration_in;       /**< Depth in the member that holds the point, square to its face: nails and wood screws with the tip, lag screws without it. */
+    double held_length_in;       /**< Length of the fastener in that member, along it. */
+    double held_thread_in;       /**< Of that, thread (of lag screws without the tip): what withdrawal counts. */
+    double least_penetration_in; /**< The least depth that counts at all. */
+    double full_penetration_in;  /**< The depth from which it counts in full. */
+    double penetration_factor;   /**< Depth over full depth, at most 1: the factor of the printed tables; 0 where it counts for nothing. */
+    double point_out_in;         /**< How far the point comes out of the member that holds it. */
+    double stands_out_in;        /**< How far it stands out of the last layer listed. */
+    double side_thickness_in;    /**< Thickness of the member that bears next to the head (side_thickness_in of dowel_lateral). */
+    double gap_in;               /**< What lies between that and the member that holds (gap_in of dowel_lateral). */
+    double length_in;            /**< Length of the fastener that the figures are for. */
+    double diameter_in;          /**< Its nominal diameter. */
+    double tip_in;               /**< Its tip. */
+    double thread_in;            /**< Its thread, tip included. */
+    double least_length_in;      /**< The length that would just reach the least depth. */
+    double full_length_in;       /**< The length that would just reach the full depth; not given where the member is thinner than that. */
+    double chosen_length_in;     /**< The shortest usual length that reaches as wanted. */
+    double chosen_point_out_in;  /**< How far its point comes out of the member that holds it. */
+    const char *chosen_size;     /**< Its size, for nails ("16d"). */
+} frame_dowel_reach_out;
+
+/** One layer and how much of the fastener lies in it. */
+typedef struct frame_dowel_reach_layer {
+    uint32_t struct_size, struct_id;
+    frame_layer_material material; /**< What it is. */
+    frame_bool holds;              /**< Whether it is the layer that should hold the point. */
+    double from_in;     /**< Depth of its near face. */
+    double to_in;       /**< Depth of its far face. */
+    double occupied_in; /**< Length of the fastener in it, along the fastener. */
+    double thread_in;   /**< Of that, thread. */
+    const char *name;   /**< What it is called. */
+} frame_dowel_reach_layer;
+
+/** A usual length and what it would come to. */
+typedef struct frame_dowel_reach_choice {
+    uint32_t struct_size, struct_id;
+    frame_reach_verdict verdict; /**< What it comes to. */
+    frame_bool counts;           /**< Whether it counts at all. */
+    double length_in;      /**< Length under the head. */
+    double diameter_in;    /**< Nominal diameter. */
+    double penetration_in; /**< Depth in the member that holds the point. */
+    double point_out_in;   /**< How far its point comes out of that member. */
+    const char *size;      /**< Its size, for nails. */
+} frame_dowel_reach_choice;
+
+/** Finds how deep a fastener reaches into the member that should hold it, layer by layer, whether it counts (NDS 2018 12.1.4 to
+ * 12.1.6), and the shortest usual length that reaches. A fastener that does not hold counts for nothing, and the answer says so:
+ * that is no failure. */
+FRAME_ANSWER(dowel_reach);
+/** The layers, with how much of the fastener lies in each. */
+FRAME_ANSWER_LIST(dowel_reach, layer, layers);
+/** The usual lengths, the shortest first. */
+FRAME_ANSWER_LIST(dowel_reach, choice, choices);
+/** The section through the layers with the fastener in it. */
+FRAME_VIEW(dowel_reach, drawing);
 
 /** What to do with fasteners that are not alike. */
 typedef int32_t frame_unlike_fasteners;

@@ -3,6 +3,7 @@
 #include "joint/bearing.h"
 #include "joint/fastener.h"
 #include "joint/lateral_factors.h"
+#include "joint/thread.h"
 #include "joint_facts.h"
 #include "working/calculation.h"
 
@@ -56,31 +57,6 @@ static frame_known known_of(frame_dowel_kind kind) {
                                                                                  : FRAME_KNOWN_SECONDARY;
 }
 
-/* The length that can hold, tip included: lag screws by NDS table L2, wood screws two thirds (table L3), ring-shank
- * nails their rings, smooth nails all of it. */
-static double thread_of(const frame_dowel_withdrawal_in *in, const frame_fastener *fastener, double L,
-                        frame_working *w) {
-    const int smooth = frame_dowel_is_nail(in->kind) && in->kind != FRAME_DOWEL_RING_SHANK_NAIL;
-    if (smooth) {
-        FRAME_STEP(w, T, L, "in", "length that can hold: all of a smooth nail", "NDS 2018 12.2.3");
-        return T;
-    }
-    if (in->thread_in != FRAME_NOT_GIVEN) {
-        FRAME_GIVEN(w, T, in->thread_in, "in", "length of the thread");
-        return T;
-    }
-    if (in->kind == FRAME_DOWEL_LAG_SCREW) {
-        FRAME_STEP(w, T, fmin(6, fmin(L - 0.25, L / 2 + 0.5)), "in", "length of the thread", "NDS 2018 table L2");
-        return T;
-    }
-    if (in->kind == FRAME_DOWEL_WOOD_SCREW) {
-        FRAME_STEP(w, T, 2 * L / 3, "in", "length of the thread", "NDS 2018 table L3");
-        return T;
-    }
-    FRAME_TABLE(w, T, fastener->thread_in, "in", "length of the rings", fastener->source);
-    return T;
-}
-
 static frame_status missing(const char *field, const char *why) {
     return frame_fail(FRAME_REQUIRED, field, "", "a length in inches", "%s: not given%s", field, why);
 }
@@ -117,7 +93,8 @@ static frame_status from_length(const frame_dowel_withdrawal_in *in, const frame
         fastener->thread_in == FRAME_NOT_GIVEN)
         return missing("thread_in", "; the length of the rings is needed where the size is not named");
     FRAME_GIVEN(w, L, length_in, "in", "length under the head");
-    const double T = thread_of(in, fastener, L, w), t_s = length_before(in, L, w), L_in = length_reached(in, L, t_s, w);
+    const double T = frame_thread_length(in->kind, in->thread_in, fastener, L, w), t_s = length_before(in, L, w),
+                 L_in = length_reached(in, L, t_s, w);
     found->out = L - L_in;
     FRAME_GIVEN(w, E, fmax(0, tip - found->out), "in", "tapered tip in the member, which holds nothing");
     FRAME_STEP(w, p_t, L_in - fmax(t_s, L - T) - E, "in", "length that holds", "NDS 2018 12.2");
