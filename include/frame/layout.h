@@ -34,7 +34,21 @@ enum frame_piece_kind_values {
     FRAME_PIECE_FILLER = 13,  /**< "filler". Fills a header up to the wall's depth. */
     FRAME_PIECE_HEAD = 14,    /**< "head plate" | "head". Closes the top of an opening under a header that lies higher. */
     FRAME_PIECE_BLOCK = 15,   /**< "block" | "blocking". Fills a bay. */
-    FRAME_PIECE_BACKING = 16  /**< "backing" | "nailer". Gives what meets here something to be nailed to. */
+    FRAME_PIECE_BACKING = 16, /**< "backing" | "nailer". Gives what meets here something to be nailed to. */
+    FRAME_PIECE_LEDGER = 17,  /**< "ledger". Fixed to what stands there; joists hang from it. */
+    FRAME_PIECE_RIM = 18,     /**< "rim joist" | "band joist" | "rim" | "band". Closes the ends of the joists. */
+    FRAME_PIECE_END_JOIST = 19, /**< "end joist". A joist at the edge of a floor. */
+    FRAME_PIECE_JOIST = 20,   /**< "joist". Carries a floor or deck. */
+    FRAME_PIECE_TRIMMER = 21, /**< "trimmer joist" | "trimmer". Beside an opening; carries its headers. */
+    FRAME_PIECE_HEADER_JOIST = 22, /**< "header joist". Across the end of an opening; carries the tail joists. */
+    FRAME_PIECE_TAIL = 23,    /**< "tail joist" | "tail". Between a header joist and a support. */
+    FRAME_PIECE_DOUBLE = 24,  /**< "joist under wall" | "doubled joist". One of several under a wall that runs with the joists. */
+    FRAME_PIECE_BEAM = 25,    /**< "beam" | "girder". Carries joists; one ply of it. */
+    FRAME_PIECE_POST = 26,    /**< "post". Carries a beam. */
+    FRAME_PIECE_BOARD = 27,   /**< "deck board" | "board". What one walks on. */
+    FRAME_PIECE_BORDER = 28,  /**< "border board" | "picture frame". A deck board round the others. */
+    FRAME_PIECE_GUARD_POST = 29, /**< "guard post". Holds a guard's rails. */
+    FRAME_PIECE_RAIL = 30     /**< "rail". Between guard posts. */
 };
 
 /** Whether pieces fit where they lie. */
@@ -558,6 +572,225 @@ static inline frame_status frame_wall_fit(const frame_wall *wall, frame_fit_out 
 }
 /** Draws a wall from its outside, with running dimensions. Free it with frame_drawing_free. */
 FRAME_API frame_status frame_wall_drawing(const frame_wall *wall, frame_drawing **drawing);
+
+/* ---- floors ---- */
+
+/** What holds the end of joists. */
+typedef int32_t frame_joist_end;
+enum frame_joist_end_values {
+    FRAME_JOIST_END_RIM = 1,    /**< "rim" | "sill". A rim joist, over a wall, sill or beam that bears. */
+    FRAME_JOIST_END_LEDGER = 2, /**< "ledger". A ledger, in hangers. */
+    FRAME_JOIST_END_FREE = 3    /**< "free" | "cantilever". A rim joist, past the last beam. */
+};
+
+/** How joists that do not reach go on over a beam. */
+typedef int32_t frame_joist_joint;
+enum frame_joist_joint_values {
+    FRAME_JOIST_JOINT_LAPPED = 1, /**< "lapped" | "lap". Side by side. */
+    FRAME_JOIST_JOINT_BUTTED = 2  /**< "butted" | "butt". End to end on the beam's middle, tied. */
+};
+
+/** A beam under a floor's joists. */
+typedef struct frame_floor_beam {
+    uint32_t struct_size, struct_id;
+    double at_in;       /**< required : >0..12000. Its centre line, along the joists from x = 0. */
+    frame_size size;    /**< optional. Nominal size of a ply, to list it; without one it is there already. */
+    int32_t plies;      /**< 2 : 1..6. Plies. */
+} frame_floor_beam;
+/** Sets up a beam: every field not given. */
+FRAME_ELEMENT(floor_beam);
+
+/** An opening in a floor. Its measures are clear, between trimmers and headers. */
+typedef struct frame_floor_opening {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< optional. Its name ("boathouse stair"). */
+    double x_in;          /**< required : 0..12000. Its near end along the joists. */
+    double y_in;          /**< required : 0..12000. Its right side along the layout. */
+    double length_in;     /**< required : >0..1200. Its length along the joists. */
+    double width_in;      /**< required : >0..1200. Its width across them. */
+    int32_t header_plies; /**< "1 up to 48 in of width, else 2" : 1..4. Plies of its headers (IRC R502.10, from memory). */
+    int32_t trimmer_plies; /**< "1 up to 48 in of width, else 2" : 1..4. Plies of its trimmers. */
+} frame_floor_opening;
+/** Sets up an opening: every field not given. */
+FRAME_ELEMENT(floor_opening);
+
+/** A wall that runs with the joists and stands on them. */
+typedef struct frame_floor_wall {
+    uint32_t struct_size, struct_id;
+    double y_in;    /**< required : 0..12000. The middle of its thickness along the layout. */
+    int32_t plies;  /**< 2 : 1..4. Joists under it. */
+    int32_t spare;
+} frame_floor_wall;
+/** Sets up a wall: every field not given. */
+FRAME_ELEMENT(floor_wall);
+
+/** Cautions that go with a floor or deck. */
+typedef int32_t frame_floor_caution;
+enum frame_floor_caution_values {
+    FRAME_FLOOR_CAUTION_ONE_HOOK = 0, /**< "one_hook". Pull every mark from one hook of the tape; do not carry a spacing from mark to mark. */
+    FRAME_FLOOR_CAUTION_CROWN = 1,    /**< "crown". Crowns up; sort joists by crown, and use the worst for blocks. */
+    FRAME_FLOOR_CAUTION_EDGES = 2,    /**< "sheet_edges". A sheet edge lands off a joist, or with less than half an inch on one: add blocking, cut the sheet, or move the datum. */
+    FRAME_FLOOR_CAUTION_CANTILEVER = 3, /**< "cantilever". The cantilever is longer than a quarter of the span behind it, or than the joists are deep: check it, and its uplift (IRC R502.3.3, R507.6). */
+    FRAME_FLOOR_CAUTION_HANGER = 4,   /**< "hangers". Every specified fastener in, gaps within the limit, no load until filled. */
+    FRAME_FLOOR_CAUTION_LEDGER = 5,   /**< "ledger". Know what lies behind the ledger; never on veneer or a cantilevered floor; flash it. */
+    FRAME_FLOOR_CAUTION_HEADER = 6,   /**< "headers". Headers over 48 in, and those that carry more than tail joists, want design; doubled ones are nailed together. */
+    FRAME_FLOOR_CAUTION_SPLICE = 7,   /**< "splices". Plies of beams are spliced over posts: that breaks their continuity. */
+    FRAME_FLOOR_CAUTION_SUPPORT = 8,  /**< "unsupported". Joists are longer than between two supports without a joint: they bear on every beam. */
+    FRAME_FLOOR_CAUTION_LAP = 9       /**< "lapped". Joists of every second bay lie a thickness nearer to the start: mark the far rim, and begin the sheets there, so much sooner. */
+};
+/** What a floor or deck leaves unchecked. */
+typedef int32_t frame_floor_not_checked;
+enum frame_floor_not_checked_values {
+    FRAME_FLOOR_UNCHECKED_STRENGTH = 0, /**< "strength". Whether joists, headers, trimmers and beams hold: see joist_check, beam_check and the code's tables. */
+    FRAME_FLOOR_UNCHECKED_POSTS = 1,    /**< "posts". Posts, footings and the ground: see column_check, code_deck_post, code_deck_footing. */
+    FRAME_FLOOR_UNCHECKED_LATERAL = 2,  /**< "lateral". Bracing, uplift, and ties to what stands there. */
+    FRAME_FLOOR_UNCHECKED_LEDGER = 3,   /**< "ledger". The ledger's fasteners: see code_ledger_spacing. */
+    FRAME_FLOOR_UNCHECKED_PIPES = 4     /**< "pipes". Holes for pipes and ducts: see code_hole. */
+};
+
+/** A floor: joists along x, laid out along y. Measures are out to out of the framing. */
+typedef struct frame_floor_in {
+    uint32_t struct_size, struct_id;
+    double span_in;        /**< required : >0..12000. Its size along the joists, over rims or ledgers. */
+    double width_in;       /**< required : >0..12000. Its size across the joists. */
+    double spacing_in;     /**< 16 : >0..48. Spacing of the joists on centres. */
+    double datum_in;       /**< 0 : -12000..12000. Where the first sheet begins, along y: see layout_marks. */
+    double sheet_in;       /**< "the sheet that the spacing divides: 48 or 96 in, 1200 or 2400 mm; else 48 in" : >0..600. From one sheet edge to the next. */
+    double thickness_in;   /**< optional : >0..24. True thickness of the joists, instead of their size. */
+    double depth_in;       /**< optional : >0..60. True depth of the joists, instead of their size. */
+    double rim_thickness_in; /**< "as thick as the joists" : >0..24. Thickness of the rims. */
+    double ledger_thickness_in; /**< "as thick as the joists" : >0..24. Thickness of the ledgers. */
+    double hanger_gap_in;  /**< 0.125 : 0..1. Gap left at each end that hangs. */
+    double stock_in;       /**< 240 : 24..720. Longest joist, rim or ply of a beam. */
+    double lap_in;         /**< 6 : 3..48. Lap of joists over a beam (IRC R502.6.1: at least 3 in). */
+    frame_size size;       /**< optional. Nominal size of the joists. */
+    frame_first_mark first; /**< sheet edges on centres. Where the first joist on centres comes. */
+    frame_joist_end near_end; /**< rim. What holds the joists at x = 0. */
+    frame_joist_end far_end; /**< rim. What holds them at the other end. */
+    frame_joist_joint joint; /**< lapped. How joists go on over a beam. */
+    int32_t end_plies;     /**< 1 : 1..4. Plies of the end joists. */
+    const frame_floor_beam *beams; /**< optional. Beams under the joists, in order. */
+    size_t beam_count;     /**< count : 0..50. */
+    const frame_floor_opening *openings; /**< optional. Openings. */
+    size_t opening_count;  /**< count : 0..100. */
+    const frame_floor_wall *walls; /**< optional. Walls that run with the joists. */
+    size_t wall_count;     /**< count : 0..100. */
+    const double *blocking_in; /**< optional : 0..12000. Where rows of blocking lie along the joists. */
+    size_t blocking_count; /**< count : 0..50. */
+    const char *name;      /**< optional. Name of the floor, for its drawing. */
+} frame_floor_in;
+
+/** Figures of a floor. */
+typedef struct frame_floor_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : floor_caution. Cautions. */
+    uint64_t not_checked; /**< bits : floor_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the sizes. */
+    int32_t joists;       /**< Joists of all kinds, headers and blocks not counted. */
+    int32_t blocks;       /**< Blocks. */
+    int32_t hanger_total; /**< Hangers. */
+    int32_t edges_off;    /**< Sheet edges with less than half an inch on a joist, openings not counted. */
+    int32_t joints;       /**< Joints of joists over beams. */
+    double joist_length_in; /**< Longest joist. */
+    double widest_in;     /**< Widest spacing on centres. */
+    double cantilever_in; /**< Longest cantilever; 0 for none. */
+    double longest_span_in; /**< Longest stretch between the middles of two supports, or the faces of ledgers. */
+    double area_in2;      /**< Area, openings taken off. */
+} frame_floor_out;
+
+/** A mark on the rims. */
+typedef struct frame_floor_mark {
+    uint32_t struct_size, struct_id;
+    double mark_in; /**< Running distance along y to the near side of the joist. */
+    double to_in;   /**< Its far side. */
+    frame_piece_kind kind; /**< What lies there. */
+    frame_bool near_end; /**< Whether it reaches the end at x = 0. */
+    frame_bool far_end; /**< Whether it reaches the other end. */
+    int32_t spare;
+} frame_floor_mark;
+
+/** A hanger. */
+typedef struct frame_floor_hanger {
+    uint32_t struct_size, struct_id;
+    double x_in;  /**< Where, along x: the face it is nailed to. */
+    double y_in;  /**< Where, along y: the middle of what it carries. */
+    double thickness_in; /**< Thickness of what it carries, all plies. */
+    double depth_in; /**< Its depth. */
+    frame_piece_kind carries; /**< What it carries. */
+    frame_piece_kind on; /**< What it is nailed to. */
+    int32_t stage; /**< When it is needed: the stage of what it carries. */
+    int32_t spare;
+} frame_floor_hanger;
+
+/** A piece of a floor. Stages: 1 posts, ledgers and beams, 2 rims, 3 end joists and trimmers, 4 header joists, 5 joists and
+ * tail joists, 6 blocks, 7 boards, 8 guards. */
+typedef struct frame_floor_piece {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind;  /**< What it is. */
+    frame_size size;        /**< Nominal size; not given for a section of no such size. */
+    double thickness_in;    /**< Thickness of its section. */
+    double depth_in;        /**< Depth of its section. */
+    double length_in;       /**< Length over all, long point to long point. */
+    double short_point_in;  /**< Short point to short point. */
+    double start_x_in;      /**< Where its axis starts, along x. */
+    double start_y_in;      /**< Along y. */
+    double start_z_in;      /**< Along z. */
+    double end_x_in;        /**< Where its axis ends, along x. */
+    double end_y_in;        /**< Along y. */
+    double end_z_in;        /**< Along z. */
+    double start_deg;       /**< Angle of the cut at its start from square. */
+    double end_deg;         /**< Angle of the cut at its end from square. */
+    const char *name;       /**< Name of the piece. */
+    const char *section;    /**< Its section as written. */
+    int32_t opening;        /**< Number of the opening it belongs to, from 1; 0 for none. */
+    int32_t gang;           /**< Number of its gang, from 1: pieces alike. */
+    int32_t stage;          /**< When it goes in. */
+    int32_t spare;
+} frame_floor_piece;
+
+/** Pieces alike, to be cut in one gang. */
+typedef struct frame_floor_gang {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind; /**< What they are. */
+    frame_size size;       /**< Nominal size; not given for a section of no such size. */
+    int32_t count;         /**< How many. */
+    int32_t first;         /**< Place in the list of pieces of the first of them. */
+    double length_in;      /**< Length over all, long point to long point. */
+    double short_point_in; /**< Short point to short point. */
+    double start_deg;      /**< Angle of the cut at the start from square. */
+    double end_deg;        /**< Angle of the cut at the end from square. */
+    const char *name;      /**< What they are called. */
+    const char *section;   /**< Their section as written. */
+} frame_floor_gang;
+
+/** Lays a floor out: rims or ledgers, joists on their marks from support to support, joined over beams where they do not
+ * reach, past the last beam where an end is free; joists under walls, openings with trimmers, headers and tail joists,
+ * blocking, beams; with the hangers it takes. A joist on centres that would run into a trimmer or a doubled joist is set
+ * against it, so that no spacing grows and each sheet edge keeps its bearing.
+ *
+ * x runs along the joists from the outside of the near rim or ledger, y to the left along the layout, z up from the joists'
+ * underside. FRAME_IMPOSSIBLE, with the item's name, when openings or walls overlap, leave the floor or cross a joint of the
+ * joists; when the joists do not reach from support to support; FRAME_REQUIRED without a section. */
+FRAME_ANSWER(floor);
+/** The marks on the rims, in order. */
+FRAME_ANSWER_LIST(floor, mark, marks);
+/** The hangers. */
+FRAME_ANSWER_LIST(floor, hanger, hangers);
+/** The pieces, in the order they go in. */
+FRAME_ANSWER_LIST(floor, piece, pieces);
+/** The gangs. */
+FRAME_ANSWER_LIST(floor, gang, gangs);
+/** Gives a piece of a floor as a stick, by its place in the list. Free it with frame_stick_free. */
+FRAME_API frame_status frame_floor_stick(const frame_floor *floor, size_t index, frame_stick **stick);
+/** As frame_floor_fit, for an answer of a stated size. */
+FRAME_API frame_status frame_floor_fit_sized(const frame_floor *floor, frame_fit_out *out, size_t out_size);
+/** Proves that no two pieces of a floor share wood. */
+static inline frame_status frame_floor_fit(const frame_floor *floor, frame_fit_out *out) {
+    return frame_floor_fit_sized(floor, out, sizeof *out);
+}
+/** Draws a floor in plan, with running dimensions. Free it with frame_drawing_free. */
+FRAME_API frame_status frame_floor_drawing(const frame_floor *floor, frame_drawing **drawing);
 
 FRAME_END
 
