@@ -69,8 +69,8 @@ static int add_joist(frame_platform *p, const stretch *s, double y) {
     return kept;
 }
 
-/* More of them where the space up to the next is wider than the spacing: set against it, if that is near enough. prev and
- * next: middles. */
+/* More of them where the space up to the next is wider than the spacing: set against it, if that is near enough. prev
+ * and next: middles. */
 static int close_up(frame_platform *p, stretch *s, double prev, double next) {
     while (next - prev > p->spacing + SAME) {
         const double y = clear(p, s, fmin(next - 1.5 * p->t, prev + p->spacing - p->t / 2), 0);
