@@ -8,23 +8,23 @@
 
 static uint64_t random_state = 88172645463325252u;
 
-static double random_unit(void) {
+static inline double random_unit(void) {
     random_state ^= random_state << 13;
     random_state ^= random_state >> 7;
     random_state ^= random_state << 17;
     return (double)(random_state >> 11) / 9007199254740992.0;
 }
 
-static double random_between(double low, double high) {
+static inline double random_between(double low, double high) {
     return low + (high - low) * random_unit();
 }
 
 /* A whole number from low to high, both included. */
-static int random_whole(int low, int high) {
+static inline int random_whole(int low, int high) {
     return low + (int)(random_unit() * (high - low + 1));
 }
 
-static int random_rounds(int few, int many) {
+static inline int random_rounds(int few, int many) {
     return getenv("FRAME_LONG") ? many : few;
 }
 

@@ -73,6 +73,9 @@ def make(handle):
         working = frame.working()
         frame.section(size="2x10", working=working)
         return working.mark({"A": 13})
+    if handle == "passage":
+        wall = frame.wall(**good.copy(good.INPUTS["wall"]))
+        return wall.passage(way="across", edition="2021", x_in=24, z_in=50, width_in=4)
     for name, calculation in api.calculations.items():
         if handle == name or handle in [view["view"] for view in calculation["views"]]:
             result = getattr(frame, name)(**good.copy(good.INPUTS.get(name, {})))
