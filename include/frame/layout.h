@@ -236,7 +236,26 @@ typedef struct frame_stairs_piece {
     double end_z_in;        /**< Along z. */
     const char *name;       /**< Name of the piece. */
     const char *section;    /**< Its section as written. */
+    double start_deg;       /**< Angle of the cut at its start from square. */
+    double end_deg;         /**< Angle of the cut at its end from square. */
+    int32_t gang;           /**< Number of its gang, from 1: pieces alike. */
+    int32_t spare;
 } frame_stairs_piece;
+
+/** Pieces alike, to be cut in one gang. */
+typedef struct frame_stairs_gang {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind; /**< What they are. */
+    frame_size size;       /**< Nominal size; not given for a section of no such size. */
+    int32_t count;         /**< How many. */
+    int32_t first;         /**< Place in the list of pieces of the first of them. */
+    double length_in;      /**< Length over all, long point to long point. */
+    double short_point_in; /**< Short point to short point. */
+    double start_deg;      /**< Angle of the cut at the start from square. */
+    double end_deg;        /**< Angle of the cut at the end from square. */
+    const char *name;      /**< What they are called. */
+    const char *section;   /**< Their section as written. */
+} frame_stairs_gang;
 
 /** Finds the risers and treads of a stair within the code's limits (IRC R311.7), and lays its stringers out: step marks, the
  * drop for the treads' thickness, the throat that is left, headroom, landings, handrail and guard heights.
@@ -256,6 +275,8 @@ FRAME_ANSWER_LIST(stairs, flight, flights);
 FRAME_ANSWER_LIST(stairs, step, steps);
 /** The pieces. */
 FRAME_ANSWER_LIST(stairs, piece, pieces);
+/** The gangs. */
+FRAME_ANSWER_LIST(stairs, gang, gangs);
 /** Gives a piece of a stair as a stick, by its place in the list. Free it with frame_stick_free. */
 FRAME_API frame_status frame_stairs_stick(const frame_stairs *stairs, size_t index, frame_stick **stick);
 /** As frame_stairs_fit, for an answer of a stated size. */

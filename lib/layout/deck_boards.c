@@ -79,6 +79,7 @@ static frame_status add_stretch(frame_deck_plan *plan, field *f, const frame_lay
     int made = frame_deck_joints(plan, middles->items, (int)middles->count, from, to, beside, joints);
     const frame_array none = {.item_size = sizeof(double)};
     if (made < 0) made = frame_deck_joints(plan, middles->items, (int)middles->count, from, to, &none, joints);
+    if (plan->answer->failed) return FRAME_NO_MEMORY;
     if (made < 0)
         return frame_fail_number(FRAME_IMPOSSIBLE, "board_stock_in", plan->stock[plan->stock_count - 1],
                                  "boards that reach from joist to joist");

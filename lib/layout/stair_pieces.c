@@ -89,6 +89,8 @@ static void add_stringer(const frame_stair *stair, frame_layout_set *set, const 
     if (!piece) return;
     piece->length = frame_stair_stock(stair, flight, floor);
     piece->short_point = short_point(stair, flight, first_cut);
+    piece->start_deg = piece->end_deg =
+        stair->angle / FRAME_DEG; /* the plumb cuts; the level ones are square to them */
     cut_ends(stair, set, p, treads, first_z, floor_z);
     cut_steps(stair, set, p, treads, first_z);
 }

@@ -6,7 +6,7 @@
 #include "layout_facts.h"
 #include "working/calculation.h"
 
-enum { FLIGHTS, STEPS, PIECES };
+enum { FLIGHTS, STEPS, PIECES, GANGS };
 
 static const char trade[] = "common practice, stringer layout";
 static const char triangle[] = "right triangle";
@@ -337,7 +337,27 @@ static void list_pieces(const frame_layout_set *set, frame_answer *answer) {
             return;
         }
         FRAME_LAYOUT_TELL(item, FRAME_LAYOUT_PIECE(set, i));
+        item->start_deg = FRAME_LAYOUT_PIECE(set, i)->start_deg;
+        item->end_deg = FRAME_LAYOUT_PIECE(set, i)->end_deg;
+        item->gang = FRAME_LAYOUT_PIECE(set, i)->gang;
     }
+}
+
+static frame_status list_gangs(frame_layout_set *set, frame_answer *answer) {
+    frame_array gangs = {0};
+    const frame_status status = frame_layout_gather(set, &gangs);
+    for (size_t i = 0; !status && i < gangs.count; i++) {
+        const frame_layout_gang *gang = &FRAME_ITEM(frame_layout_gang, gangs, i);
+        frame_stairs_gang *item = frame_answer_add(answer, GANGS);
+        if (!item) {
+            answer->failed = 1;
+            break;
+        }
+        FRAME_LAYOUT_TELL_GANG(item, gang, FRAME_LAYOUT_PIECE(set, gang->first));
+        item->name = frame_layout_kind_name(item->kind);
+    }
+    frame_array_give(&gangs);
+    return status;
 }
 
 /* The set is the first thing the answer owns, the stair the second: the drawing finds them there. */
@@ -368,8 +388,9 @@ static frame_status solve(const frame_stairs_in *in, frame_answer *answer, frame
     judge(in, stair, out);
     forget_unused(in, stair, out);
     frame_stair_add_pieces(stair, set);
+    status = list_gangs(set, answer);
     list_pieces(set, answer);
-    return FRAME_OK;
+    return status;
 }
 
 FRAME_IMPLEMENT_ANSWER(stairs, solve);

@@ -398,6 +398,29 @@ static void check_fit(void) {
     ck_assert_int_gt(fit.pairs, 0);
 }
 
+/* Three stringers, fourteen treads, risers of three heights: the first, those between, the last. */
+START_TEST(gangs_of_a_stair) {
+    begin(107);
+    solve();
+    int total = 0, stringers = 0, treads = 0;
+    for (size_t g = 0; g < frame_stairs_gang_count(stairs); g++) {
+        frame_stairs_gang gang;
+        frame_stairs_gang_at(stairs, g, &gang);
+        total += gang.count;
+        if (gang.kind == FRAME_PIECE_STRINGER) {
+            stringers = gang.count;
+            ck_assert_double_eq_tol(gang.start_deg, out.angle_deg, 1e-9); /* a plumb cut, from square */
+        }
+        if (gang.kind == FRAME_PIECE_TREAD) treads = gang.count;
+    }
+    ck_assert_int_eq(stringers, 3);
+    ck_assert_int_eq(treads, 14);
+    ck_assert_int_eq(total, (int)frame_stairs_piece_count(stairs));
+    ck_assert_uint_eq(frame_stairs_gang_count(stairs), 5);
+    finish();
+}
+END_TEST
+
 /* Riser by riser from floor to floor along the treads. */
 static void check_climb(void) {
     double height = 0;
@@ -563,6 +586,7 @@ int main(void) {
     tcase_add_test(tests, uneven_floor_changes_each_stringer);
     tcase_add_test(tests, throat_and_what_cuts_a_stringer_through);
     tcase_add_test(tests, other_refusals);
+    tcase_add_test(tests, gangs_of_a_stair);
     tcase_add_test(tests, random_stairs_fit);
     tcase_add_test(tests, random_choices_keep_the_limits);
     tcase_add_test(tests, working_says_what_was_done);
