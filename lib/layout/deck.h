@@ -25,6 +25,17 @@ frame_status frame_deck_add_supports(frame_deck_plan *plan);
 frame_status frame_deck_add_boards(frame_deck_plan *plan);
 frame_status frame_deck_add_guard(frame_deck_plan *plan);
 
+/* The stretch that boards fill. */
+typedef struct frame_deck_field {
+    double x0, x1, y0, y1, z; /* z: their middle */
+    frame_layout_section section;
+    int number;
+} frame_deck_field;
+
+/* The section of a board of a width. */
+frame_layout_section frame_deck_board_of(frame_deck_plan *plan, double width);
+void frame_deck_add_diagonal(frame_deck_plan *plan, frame_deck_field *field);
+
 /* The shortest board that can be had for a length; the longest when none is long enough. */
 double frame_deck_board_for(const frame_deck_plan *plan, double length);
 /* Counts a board that is laid. */

@@ -6,14 +6,7 @@
 #include "base/error.h"
 #include "layout/deck.h"
 
-/* The stretch that boards fill. */
-typedef struct field {
-    double x0, x1, y0, y1, z; /* z: their middle */
-    frame_layout_section section;
-    int number;
-} field;
-
-static frame_layout_section board_of(frame_deck_plan *plan, double width) {
+frame_layout_section frame_deck_board_of(frame_deck_plan *plan, double width) {
     const double thick = plan->in->board_thickness_in;
     return (frame_layout_section){thick, width, FRAME_NOT_GIVEN_INT, frame_layout_measures(plan->answer, thick, width),
                                   FRAME_KNOWN_USER};
@@ -60,8 +53,8 @@ static void notch(frame_deck_plan *plan, const frame_platform_hole *hole, double
     }
 }
 
-static void add_board(frame_deck_plan *plan, field *f, const frame_layout_section *section, double low, double from,
-                      double to) {
+static void add_board(frame_deck_plan *plan, frame_deck_field *f, const frame_layout_section *section, double low,
+                      double from, double to) {
     const double x = low + section->depth / 2;
     frame_layout_piece *piece =
         frame_platform_add(&plan->platform, FRAME_STAGE_BOARDS, FRAME_PIECE_BOARD, ++f->number, section,
@@ -72,9 +65,9 @@ static void add_board(frame_deck_plan *plan, field *f, const frame_layout_sectio
 }
 
 /* A stretch of a row without a break. */
-static frame_status add_stretch(frame_deck_plan *plan, field *f, const frame_layout_section *section, double low,
-                                double from, double to, const frame_array *middles, const frame_array *beside,
-                                frame_array *joints) {
+static frame_status add_stretch(frame_deck_plan *plan, frame_deck_field *f, const frame_layout_section *section,
+                                double low, double from, double to, const frame_array *middles,
+                                const frame_array *beside, frame_array *joints) {
     const size_t before = joints->count;
     int made = frame_deck_joints(plan, middles->items, (int)middles->count, from, to, beside, joints);
     const frame_array none = {.item_size = sizeof(double)};
@@ -109,7 +102,7 @@ typedef struct row_room {
     frame_array middles, gaps, beside, joints;
 } row_room;
 
-static frame_status add_row(frame_deck_plan *plan, field *f, const frame_layout_section *section, double low,
+static frame_status add_row(frame_deck_plan *plan, frame_deck_field *f, const frame_layout_section *section, double low,
                             row_room *room) {
     const frame_platform *p = &plan->platform;
     if (!joists_under(p, low + section->depth / 2, &room->middles) ||
@@ -133,7 +126,7 @@ static frame_status add_row(frame_deck_plan *plan, field *f, const frame_layout_
 }
 
 /* From the outer edge to the house; the last is ripped to what is left. */
-static frame_status add_straight(frame_deck_plan *plan, field *f) {
+static frame_status add_straight(frame_deck_plan *plan, frame_deck_field *f) {
     const double width = plan->in->board_width_in, gap = plan->in->board_gap_in;
     row_room room = {{.item_size = sizeof(double)},
                      {.item_size = 2 * sizeof(double)},
@@ -143,7 +136,7 @@ static frame_status add_straight(frame_deck_plan *plan, field *f) {
     for (double high = f->x1; !status && high - f->x0 > 0.5; high -= width + gap) {
         const double low = fmax(high - width, f->x0);
         frame_layout_section section = f->section;
-        if (high - low < width - 1e-6) section = board_of(plan, high - low);
+        if (high - low < width - 1e-6) section = frame_deck_board_of(plan, high - low);
         plan->last_board = high - low;
         status = add_row(plan, f, &section, low, &room);
     }
@@ -153,78 +146,6 @@ static frame_status add_straight(frame_deck_plan *plan, field *f) {
     frame_array_give(&room.beside);
     frame_array_give(&room.joints);
     return status;
-}
-
-/* How far along a diagonal a field reaches for a strip about offset, to the longest and the shortest edge. */
-typedef struct reach {
-    double low, high; /* of the whole strip */
-} reach;
-
-static reach reach_of(const field *f, double offset) {
-    const double root = sqrt(0.5);
-    /* A point at along s and offset c: x = (s - c) root, y = (s + c) root. */
-    return (reach){fmax(f->x0 / root + offset, f->y0 / root - offset),
-                   fmin(f->x1 / root + offset, f->y1 / root - offset)};
-}
-
-/* The planes of the field's sides that cut a strip's end. */
-static void cut_diagonal(frame_deck_plan *plan, const field *f, double offset, double half) {
-    const double root = sqrt(0.5);
-    const vec3 points[4] = {{f->x0, 0, 0}, {0, f->y0, 0}, {f->x1, 0, 0}, {0, f->y1, 0}};
-    const vec3 wastes[4] = {{-1, 0, 0}, {0, -1, 0}, {1, 0, 0}, {0, 1, 0}};
-    for (int end = 0; end < 2; end++) {
-        /* Of the two sides at an end, those that bound the strip somewhere over its width. */
-        int needed[2] = {0, 0};
-        for (int edge = -1; edge <= 1; edge++) {
-            const double c = offset + edge * half;
-            const double x_at = end ? f->x1 / root + c : f->x0 / root + c,
-                         y_at = end ? f->y1 / root - c : f->y0 / root - c;
-            needed[0] |= end ? x_at < y_at + 1e-9 : x_at > y_at - 1e-9;
-            needed[1] |= end ? y_at < x_at + 1e-9 : y_at > x_at - 1e-9;
-        }
-        for (int side = 0; side < 2; side++)
-            if (needed[side])
-                frame_layout_add_cut(plan->platform.set, FRAME_STICK_MITRE_CUT, points[2 * end + side],
-                                     wastes[2 * end + side], "diagonal cut");
-    }
-}
-
-static void add_diagonal_board(frame_deck_plan *plan, field *f, double offset, double width) {
-    const double root = sqrt(0.5), half = width / 2, margin = width + 1;
-    double low = INFINITY, high = -INFINITY, inner_low = -INFINITY, inner_high = INFINITY;
-    for (int edge = -1; edge <= 1; edge++) {
-        const reach r = reach_of(f, offset + edge * half);
-        if (edge == 0 && r.high - r.low < 1e-6) return; /* the tip of a corner */
-        low = fmin(low, r.low);
-        high = fmax(high, r.high);
-        inner_low = fmax(inner_low, r.low);
-        inner_high = fmin(inner_high, r.high);
-    }
-    const frame_layout_section section = width < plan->in->board_width_in - 1e-6 ? board_of(plan, width) : f->section;
-    const double s0 = low - margin, s1 = high + margin;
-    frame_layout_piece *piece =
-        frame_platform_add(&plan->platform, FRAME_STAGE_BOARDS, FRAME_PIECE_BOARD, ++f->number, &section,
-                           (vec3){(s0 - offset) * root, (s0 + offset) * root, f->z},
-                           (vec3){(s1 - offset) * root, (s1 + offset) * root, f->z}, (vec3){-root, root, 0});
-    if (!piece) return;
-    /* A corner of the field within the strip is farther than its edges. */
-    const double corners[2] = {(f->y0 - f->x0) * root, (f->y1 - f->x1) * root};
-    if (fabs(corners[0] - offset) < half) low = reach_of(f, corners[0]).low;
-    if (fabs(corners[1] - offset) < half) high = reach_of(f, corners[1]).high;
-    piece->length = high - low;
-    piece->short_point = inner_high - inner_low;
-    piece->start_deg = piece->end_deg = 45;
-    cut_diagonal(plan, f, offset, half);
-    frame_deck_buy(plan, piece->length);
-    if (piece->length > plan->stock[plan->stock_count - 1] + 1e-9) plan->cautions |= FRAME_BIT(FRAME_DECK_CAUTION_LONG);
-    plan->rows++;
-}
-
-static void add_diagonal(frame_deck_plan *plan, field *f) {
-    const double width = plan->in->board_width_in, step = width + plan->in->board_gap_in, root = sqrt(0.5);
-    const double least = (f->y0 - f->x1) * root, most = (f->y1 - f->x0) * root;
-    for (double from = least; from < most - 0.5; from += step)
-        add_diagonal_board(plan, f, from + fmin(width, most - from) / 2, fmin(width, most - from));
 }
 
 /* A border board along a side, its waste beyond the mitres at its ends given as planes. */
@@ -244,7 +165,7 @@ static void add_border(frame_deck_plan *plan, int number, const frame_layout_sec
     if (length > plan->stock[plan->stock_count - 1] + 1e-9) plan->cautions |= FRAME_BIT(FRAME_DECK_CAUTION_LONG);
 }
 
-static void add_borders(frame_deck_plan *plan, field *f) {
+static void add_borders(frame_deck_plan *plan, frame_deck_field *f) {
     const double w = plan->in->board_width_in, gap = plan->in->board_gap_in, z = f->z;
     const vec3 corner[2] = {{f->x1, f->y0, 0}, {f->x1, f->y1, 0}};
     const vec3 past_far[2] = {{-1, -1, 0}, {-1, 1, 0}}; /* of the board along the outer edge */
@@ -274,13 +195,13 @@ static void check_spacing(frame_deck_plan *plan) {
 frame_status frame_deck_add_boards(frame_deck_plan *plan) {
     const frame_deck_in *in = plan->in;
     const double oh = in->overhang_in;
-    field f = {0,
-               in->length_in + oh,
-               -oh,
-               in->width_in + oh,
-               plan->top + in->board_thickness_in / 2,
-               board_of(plan, in->board_width_in),
-               0};
+    frame_deck_field f = {0,
+                          in->length_in + oh,
+                          -oh,
+                          in->width_in + oh,
+                          plan->top + in->board_thickness_in / 2,
+                          frame_deck_board_of(plan, in->board_width_in),
+                          0};
     if (in->pattern == FRAME_DECK_BARE) return FRAME_OK;
     check_spacing(plan);
     if (in->pattern == FRAME_DECK_DIAGONAL && in->opening_count)
@@ -291,6 +212,6 @@ frame_status frame_deck_add_boards(frame_deck_plan *plan) {
     if (f.x1 - f.x0 <= 0.5 || f.y1 - f.y0 <= 0.5)
         return frame_fail_number(FRAME_IMPOSSIBLE, "board_width_in", in->board_width_in, "narrower than the deck");
     if (in->pattern != FRAME_DECK_DIAGONAL) return add_straight(plan, &f);
-    add_diagonal(plan, &f);
+    frame_deck_add_diagonal(plan, &f);
     return FRAME_OK;
 }

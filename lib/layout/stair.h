@@ -78,6 +78,12 @@ double frame_stair_headroom(const frame_stair *stair);
 /* The shortest well with the headroom wanted; not given when none has it, or it would reach past a turn. */
 double frame_stair_well_needed(const frame_stair *stair);
 
+/* Takes what is given; the limits' worst source and a caution for own limits go to out. */
+frame_status frame_stair_take(const frame_stairs_in *in, frame_stair *stair, frame_answer *answer,
+                              frame_stairs_out *out);
+/* Says which limits what was given breaks, whether it passes, and what was not checked. */
+void frame_stair_judge(const frame_stairs_in *in, const frame_stair *stair, frame_stairs_out *out);
+
 /* Picks risers and tread: what is given is kept, the rest is chosen within the limits. */
 frame_status frame_stair_choose(const frame_stairs_in *in, frame_stair *stair, frame_working *w);
 

@@ -11,95 +11,6 @@ enum { FLIGHTS, STEPS, PIECES, GANGS };
 static const char trade[] = "common practice, stringer layout";
 static const char triangle[] = "right triangle";
 
-/* A limit of the caller's own takes the place of the code's. */
-static void own_limit(frame_stair *stair, frame_stair_limit which, double own, frame_stairs_out *out) {
-    if (own == FRAME_NOT_GIVEN) return;
-    stair->limits.at[which] = own;
-    stair->limits.known[which] = FRAME_KNOWN_USER;
-    stair->limits.source[which] = "given";
-    out->cautions |= FRAME_BIT(FRAME_STAIRS_CAUTION_LIMITS);
-}
-
-static frame_status take_limits(const frame_stairs_in *in, frame_stair *stair, frame_stairs_out *out) {
-    const frame_status status = frame_stair_limits_find(in->edition, &stair->limits);
-    if (status) return status;
-    own_limit(stair, FRAME_STAIR_RISER, in->max_riser_in, out);
-    own_limit(stair, FRAME_STAIR_TREAD, in->min_tread_in, out);
-    own_limit(stair, FRAME_STAIR_HEADROOM, in->min_headroom_in, out);
-    own_limit(stair, FRAME_STAIR_FLIGHT_RISE, in->max_flight_rise_in, out);
-    own_limit(stair, FRAME_STAIR_WIDTH, in->min_width_in, out);
-    out->known = FRAME_KNOWN_READ;
-    for (int i = 1; i < FRAME_STAIR_LIMITS; i++)
-        if (stair->limits.known[i] > out->known) out->known = stair->limits.known[i];
-    return FRAME_OK;
-}
-
-static frame_status refuse_conflicts(const frame_stairs_in *in) {
-    if (in->tread_in != FRAME_NOT_GIVEN && in->run_in != FRAME_NOT_GIVEN)
-        return frame_fail_number(FRAME_CONFLICT, "run_in", in->run_in,
-                                 "left out where tread_in is given: one follows "
-                                 "from the other");
-    if (in->well_length_in != FRAME_NOT_GIVEN && in->ceiling_in == FRAME_NOT_GIVEN)
-        return frame_fail(FRAME_REQUIRED, "ceiling_in", "", ">0..1200 in",
-                          "ceiling_in: not given; with a well, headroom needs the height of its edge");
-    return FRAME_OK;
-}
-
-static frame_status take_stringers(const frame_stairs_in *in, frame_stair *stair, frame_answer *answer) {
-    static const frame_layout_section_fields fields = {"size", "stringer_thickness_in", "stringer_depth_in"};
-    frame_layout_section *section = &stair->stringer;
-    *section = (frame_layout_section){in->stringer_thickness_in, in->stringer_depth_in, in->size, NULL, 0};
-    if (section->size == FRAME_NOT_GIVEN_INT && section->depth == FRAME_NOT_GIVEN) section->size = FRAME_SIZE(2, 12);
-    if (section->size == FRAME_NOT_GIVEN_INT && section->thickness == FRAME_NOT_GIVEN) section->thickness = 1.5;
-    stair->stringers = in->stringers;
-    const frame_status status = frame_layout_take_section(answer, &fields, section);
-    if (status) return status;
-    if (stair->stringers == FRAME_NOT_GIVEN_INT) {
-        const double needed = ceil((in->width_in - section->thickness) / in->stringer_spacing_in - 1e-9) + 1;
-        if (needed > FRAME_STAIR_STRINGERS)
-            return frame_fail_number(FRAME_TOO_LARGE, "stringer_spacing_in", in->stringer_spacing_in,
-                                     "enough for at most 20 stringers");
-        stair->stringers = (int)fmax(needed, 2);
-    }
-    if (stair->stringers * section->thickness > in->width_in)
-        return frame_fail_number(FRAME_IMPOSSIBLE, "width_in", in->width_in, "at least the stringers side by side");
-    return FRAME_OK;
-}
-
-static frame_status take_floor(const frame_stairs_in *in, frame_stair *stair) {
-    for (int i = 0; i < FRAME_STAIR_STRINGERS; i++) stair->floor_at[i] = 0;
-    if (in->floor_at_stringers_count && in->floor_at_stringers_count != (size_t)stair->stringers)
-        return frame_fail_number(FRAME_CONFLICT, "floor_at_stringers_in", (double)in->floor_at_stringers_count,
-                                 "one height for each stringer");
-    for (size_t i = 0; i < in->floor_at_stringers_count; i++) stair->floor_at[i] = in->floor_at_stringers_in[i];
-    return FRAME_OK;
-}
-
-static frame_status take(const frame_stairs_in *in, frame_stair *stair, frame_answer *answer, frame_stairs_out *out) {
-    frame_status status = refuse_conflicts(in);
-    if (!status) status = take_limits(in, stair, out);
-    if (!status) status = take_stringers(in, stair, answer);
-    if (!status) status = take_floor(in, stair);
-    if (status) return status;
-    stair->finish_below = in->finish_below_in;
-    stair->finish_above = in->finish_above_in;
-    stair->tread_thickness = in->tread_thickness_in;
-    stair->riser_thickness = in->riser_thickness_in;
-    stair->width = in->width_in;
-    stair->well = in->well_length_in;
-    stair->ceiling = in->ceiling_in;
-    stair->top = in->top;
-    stair->turn = in->turn;
-    stair->landings_given = in->landings == FRAME_NOT_GIVEN_INT ? -1 : in->landings;
-    stair->nosing_given = in->nosing_in;
-    stair->landing = in->landing_length_in;
-    if (stair->landing == FRAME_NOT_GIVEN) stair->landing = fmax(in->width_in, stair->limits.at[FRAME_STAIR_LANDING]);
-    stair->rise = in->rise_in - in->finish_below_in + in->finish_above_in;
-    if (stair->rise <= 0)
-        return frame_fail_number(FRAME_IMPOSSIBLE, "rise_in", in->rise_in, "more than the difference of the finishes");
-    return FRAME_OK;
-}
-
 static void record_rise(const frame_stairs_in *in, frame_working *w) {
     FRAME_HEADING(w, "Risers and treads");
     FRAME_GIVEN(w, rise_measured, in->rise_in, "in", "rise as measured, floor to floor");
@@ -226,58 +137,6 @@ static void find_rails(const frame_stair *stair, frame_stairs_out *out) {
     out->guard_from_tread = guard_from(stair);
 }
 
-#define WARN_IF(condition, bit) \
-    if (condition) out->cautions |= FRAME_BIT(FRAME_STAIRS_CAUTION_##bit)
-
-/* What was given is kept, and said where it breaks a limit. */
-static void judge_steps(const frame_stairs_in *in, const frame_stair *stair, frame_stairs_out *out) {
-    const double *at = stair->limits.at, slack = 1e-9;
-    WARN_IF(stair->riser > at[FRAME_STAIR_RISER] + slack, RISER);
-    WARN_IF(out->treads > 0 && stair->tread < at[FRAME_STAIR_TREAD] - slack, TREAD);
-    const int needs_nosing = stair->riser_thickness > 0 && stair->tread < at[FRAME_STAIR_NOSING_TREAD] - slack;
-    WARN_IF(out->treads > 0 && (stair->nosing > at[FRAME_STAIR_NOSING_MOST] + slack ||
-                                (needs_nosing && stair->nosing < at[FRAME_STAIR_NOSING_LEAST] - slack)),
-            NOSING);
-    WARN_IF(in->run_limit_in != FRAME_NOT_GIVEN && out->leg_run_in > in->run_limit_in + slack, RUN);
-    for (int i = 0; i < stair->flights; i++)
-        WARN_IF(stair->risers_of[i] * stair->riser > at[FRAME_STAIR_FLIGHT_RISE] + slack, FLIGHT);
-    WARN_IF(stair->width < at[FRAME_STAIR_WIDTH] - slack, WIDTH);
-    WARN_IF(stair->flights > 1 && stair->landing < fmax(at[FRAME_STAIR_LANDING], stair->width) - slack, LANDING);
-    /* The sphere must not pass: a gap of its very size lets it. */
-    WARN_IF(stair->riser_thickness == 0 && stair->rise > at[FRAME_STAIR_OPEN_RISER_RISE] + slack &&
-                stair->riser - stair->tread_thickness > at[FRAME_STAIR_OPEN_RISER] - slack,
-            OPEN);
-}
-
-static void judge_stringer(const frame_stair *stair, frame_stairs_out *out) {
-    double low = 0, high = 0;
-    for (int i = 0; i < stair->stringers; i++) {
-        low = fmin(low, stair->floor_at[i]);
-        high = fmax(high, stair->floor_at[i]);
-    }
-    WARN_IF(high - low > stair->limits.at[FRAME_STAIR_VARIATION] + 1e-9, UNEVEN);
-    WARN_IF(out->treads > 0 && out->throat_in < 5 - 1e-9, THROAT);
-    WARN_IF(out->treads > 0 && out->throat_in < 3.5 - 1e-9, THIN);
-}
-
-static void judge(const frame_stairs_in *in, const frame_stair *stair, frame_stairs_out *out) {
-    judge_steps(in, stair, out);
-    judge_stringer(stair, out);
-    const uint64_t broken = FRAME_BIT(FRAME_STAIRS_CAUTION_RISER) | FRAME_BIT(FRAME_STAIRS_CAUTION_TREAD) |
-                            FRAME_BIT(FRAME_STAIRS_CAUTION_NOSING) | FRAME_BIT(FRAME_STAIRS_CAUTION_RUN) |
-                            FRAME_BIT(FRAME_STAIRS_CAUTION_HEADROOM) | FRAME_BIT(FRAME_STAIRS_CAUTION_FLIGHT) |
-                            FRAME_BIT(FRAME_STAIRS_CAUTION_LANDING) | FRAME_BIT(FRAME_STAIRS_CAUTION_WIDTH) |
-                            FRAME_BIT(FRAME_STAIRS_CAUTION_OPEN) | FRAME_BIT(FRAME_STAIRS_CAUTION_UNEVEN);
-    out->passes = (out->cautions & broken) == 0;
-    WARN_IF(1, MEASURE);
-    WARN_IF(1, LOCAL);
-    WARN_IF(1, ALIKE);
-    WARN_IF(out->known == FRAME_KNOWN_MEMORY, MEMORY);
-    out->not_checked |= FRAME_BIT(FRAME_STAIRS_UNCHECKED_STRENGTH) | FRAME_BIT(FRAME_STAIRS_UNCHECKED_TOP) |
-                        FRAME_BIT(FRAME_STAIRS_UNCHECKED_GUARD) | FRAME_BIT(FRAME_STAIRS_UNCHECKED_DOORS);
-    if (stair->flights > 1) out->not_checked |= FRAME_BIT(FRAME_STAIRS_UNCHECKED_LANDING);
-}
-
 /* Defaults that were not called for. */
 static void forget_unused(const frame_stairs_in *in, const frame_stair *stair, frame_stairs_out *out) {
     if (stair->flights == 1)
@@ -373,7 +232,7 @@ static frame_status solve(const frame_stairs_in *in, frame_answer *answer, frame
     frame_layout_set *set = NULL;
     frame_stair *stair = NULL;
     frame_status status = keep(&stair, &set, answer);
-    if (!status) status = take(in, stair, answer, out);
+    if (!status) status = frame_stair_take(in, stair, answer, out);
     if (status) return status;
     set->name = frame_answer_text(answer, in->name ? in->name : "stair");
     record_rise(in, w);
@@ -385,7 +244,7 @@ static frame_status solve(const frame_stairs_in *in, frame_answer *answer, frame
     find_headroom(stair, out, w);
     find_rails(stair, out);
     list_flights(stair, answer, out);
-    judge(in, stair, out);
+    frame_stair_judge(in, stair, out);
     forget_unused(in, stair, out);
     frame_stair_add_pieces(stair, set);
     status = list_gangs(set, answer);

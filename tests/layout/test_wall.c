@@ -244,6 +244,41 @@ START_TEST(headers_and_jacks_by_the_code_table) {
 }
 END_TEST
 
+/* King studs by the code's table: what the look-up itself says; in 2015 by the studs' spacing. */
+START_TEST(kings_by_the_code_table) {
+    frame_code_king_studs_in ask;
+    frame_code_king_studs_out found;
+    begin(240);
+    open_at(64, 84, 82, 36);
+    in.edition = FRAME_CODE_2021;
+    in.wind_mph = 115;
+    in.exposure = FRAME_CODE_EXPOSURE_B;
+    solve();
+    frame_code_king_studs_in_init(&ask);
+    ask.edition = in.edition;
+    ask.header_span_in = 84;
+    ask.wind_mph = 115;
+    ask.exposure = FRAME_CODE_EXPOSURE_B;
+    ck_assert_msg(!frame_code_king_studs(&ask, &found, NULL), "%s", frame_error_text());
+    ck_assert_int_eq(out.kings, 2 * found.full_height_studs);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_WALL_CAUTION_CODE));
+    check_fit();
+    in.edition = FRAME_CODE_2015;
+    in.wind_mph = FRAME_NOT_GIVEN;
+    solve();
+    ask.edition = in.edition;
+    ask.stud_spacing_in = 16;
+    ck_assert_msg(!frame_code_king_studs(&ask, &found, NULL), "%s", frame_error_text());
+    ck_assert_int_eq(out.kings, 2 * found.full_height_studs);
+    openings[0].kings = 3; /* the caller's own */
+    solve();
+    ck_assert_int_eq(out.kings, 6);
+    in.supports = FRAME_CODE_SUPPORTS_ROOF;
+    openings[0].header_turned = FRAME_TURNED_FLAT;
+    refused(FRAME_OUTSIDE_SCOPE, "openings[0].header_turned");
+}
+END_TEST
+
 START_TEST(openings_that_cannot_be) {
     begin(192);
     open_at(20, 40, 82, 36);
@@ -646,6 +681,7 @@ int main(void) {
     tcase_add_test(tests, an_opening_piece_by_piece);
     tcase_add_test(tests, headers_of_other_kinds);
     tcase_add_test(tests, headers_and_jacks_by_the_code_table);
+    tcase_add_test(tests, kings_by_the_code_table);
     tcase_add_test(tests, openings_that_cannot_be);
     tcase_add_test(tests, corners_and_partitions);
     tcase_add_test(tests, gable_studs_differ_by_spacing_times_slope);
