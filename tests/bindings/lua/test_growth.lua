@@ -64,12 +64,15 @@ add("tape", function() frame.tape_format(frame.tape_parse "7' 6\"") end)
 add("bad tape", function() frame.tape_parse "7 x" end)
 add("help", function() frame.help "section" end)
 
-for _, each in ipairs(every) do repeat_call(each.call, 100, 0.02) end
-settle()
-local blocks, size = frame._live_blocks(), resident()
-for _, each in ipairs(every) do
-  repeat_call(each.call, calls, seconds)
-  settle()
-  assert(frame._live_blocks() == blocks, each.name .. ": blocks left: " .. frame._live_blocks() - blocks)
+-- Three rounds of the same: what the heap keeps of a round's largest moment is there after the first two already.
+local blocks, size
+for round = 1, 3 do
+  for _, each in ipairs(every) do
+    repeat_call(each.call, calls, seconds / 3)
+    settle()
+    blocks = blocks or frame._live_blocks()
+    assert(frame._live_blocks() == blocks, each.name .. ": blocks left: " .. frame._live_blocks() - blocks)
+  end
+  if round < 3 then size = math.max(size or 0, resident()) end
 end
 assert(resident() - size < 2 * 1024 * 1024, "grew by " .. resident() - size)
