@@ -99,6 +99,173 @@ FRAME_ANSWER(load_combinations);
 /** The combinations, in the order of the standard. */
 FRAME_ANSWER_LIST(load_combinations, row, rows);
 
+/* ---- roof_snow: snow on a roof from snow on the ground ---------------------------------------------------------- */
+
+/** What a ground snow load means. */
+typedef int32_t frame_snow_basis;
+enum frame_snow_basis_values {
+    FRAME_SNOW_50_YEAR = 1, /**< "50-year" | "nominal". Once in 50 years, as on the maps up to ASCE 7-16 and in the code's tables. */
+    FRAME_SNOW_STRENGTH = 2 /**< "strength-level" | "strength". At strength level, as on the maps of ASCE 7-22. */
+};
+
+/** The standard that roof snow goes by. */
+typedef int32_t frame_snow_edition;
+enum frame_snow_edition_values {
+    FRAME_SNOW_ASCE_7_10 = 1, /**< "ASCE 7-10". Of 2010. */
+    FRAME_SNOW_ASCE_7_16 = 2, /**< "ASCE 7-16". Of 2016. */
+    FRAME_SNOW_ASCE_7_22 = 3  /**< "ASCE 7-22". Of 2022, with ground snow at strength level. */
+};
+
+/** The form of a roof. */
+typedef int32_t frame_snow_roof;
+enum frame_snow_roof_values {
+    FRAME_SNOW_GABLE = 1, /**< "gable". Two slopes that meet at a ridge. */
+    FRAME_SNOW_HIP = 2,   /**< "hip". Slopes on all sides. */
+    FRAME_SNOW_SHED = 3,  /**< "shed" | "monoslope" | "lean-to". One slope. */
+    FRAME_SNOW_FLAT = 4   /**< "flat". No slope to speak of. */
+};
+
+/** The country around a building. */
+typedef int32_t frame_snow_terrain;
+enum frame_snow_terrain_values {
+    FRAME_TERRAIN_B = 1, /**< "B" | "wooded" | "suburban". Towns, suburbs, woods: many close obstructions. */
+    FRAME_TERRAIN_C = 2, /**< "C" | "open". Open country with scattered obstructions. */
+    FRAME_TERRAIN_D = 3, /**< "D" | "shore". Flat ground and water, unobstructed. */
+    FRAME_TERRAIN_ABOVE_TREES = 4, /**< "above the tree line" | "windswept mountain". In windswept mountains above the tree line. */
+    FRAME_TERRAIN_TREELESS = 5 /**< "treeless Alaska". Where no trees stand within two miles. */
+};
+
+/** How the wind comes to a roof. */
+typedef int32_t frame_roof_exposure;
+enum frame_roof_exposure_values {
+    FRAME_ROOF_FULLY_EXPOSED = 1, /**< "fully exposed". On all sides, with no shelter by terrain, higher buildings or trees. */
+    FRAME_ROOF_PARTLY_EXPOSED = 2, /**< "partially exposed" | "partly exposed". Neither of the others. */
+    FRAME_ROOF_SHELTERED = 3 /**< "sheltered". Close among conifers that count as obstructions. */
+};
+
+/** How warm a roof is. */
+typedef int32_t frame_snow_thermal;
+enum frame_snow_thermal_values {
+    FRAME_THERMAL_HEATED = 1,  /**< "heated" | "other". Heated, and none of the others. */
+    FRAME_THERMAL_COLD_VENTILATED = 2, /**< "cold ventilated". Just above freezing, or a cold ventilated roof with R 25 or more over heated space. */
+    FRAME_THERMAL_UNHEATED = 3, /**< "unheated" | "open air". Unheated or open to the air. */
+    FRAME_THERMAL_FREEZER = 4, /**< "freezer". Kept below freezing. */
+    FRAME_THERMAL_GREENHOUSE = 5 /**< "greenhouse". Heated at all times, roof under R 2, watched or with an alarm. */
+};
+
+/** Risk category of a building. */
+typedef int32_t frame_risk_category;
+enum frame_risk_category_values {
+    FRAME_RISK_I = 1,   /**< "I". Low hazard to life: sheds, barns. */
+    FRAME_RISK_II = 2,  /**< "II". All others: dwellings. */
+    FRAME_RISK_III = 3, /**< "III". Many people. */
+    FRAME_RISK_IV = 4   /**< "IV". Essential. */
+};
+
+/** Cautions that go with snow on a roof. */
+typedef int32_t frame_snow_caution;
+enum frame_snow_caution_values {
+    FRAME_SNOW_CAUTION_SITE = 0,     /**< "site". The building official's ground snow load decides, and site studies where the map asks for them. */
+    FRAME_SNOW_CAUTION_STRENGTH = 1, /**< "strength_level". These loads are at strength level: multiply by asd_factor before combining them for allowable stress design, as snow_psf is. */
+    FRAME_SNOW_CAUTION_MEMORY = 2,   /**< "from_memory". Rests on clauses and factors recalled, no text seen: check them against the printed standard before relying on them. */
+    FRAME_SNOW_CAUTION_CASES = 3,    /**< "cases". Unbalanced, drifted and sliding snow are cases of their own: the worst of all cases governs each member, not their sum, but drift and sliding snow lie on top of the balanced snow. */
+    FRAME_SNOW_CAUTION_SLIPPERY = 4, /**< "slippery". The slope factor of a slippery roof holds only while nothing stops the snow from sliding off: no guard, no lower roof at the eave, no room taken by fallen snow. */
+    FRAME_SNOW_CAUTION_EAVES = 5     /**< "eaves". The load of ice at the eaves acts alone with the dead load, on the overhang only. */
+};
+
+/** What snow on a roof leaves unchecked. */
+typedef int32_t frame_snow_not_checked;
+enum frame_snow_not_checked_values {
+    FRAME_SNOW_UNCHECKED_DRIFT = 0,   /**< "drift". Drift against a higher wall or roof (7.7): none was given. */
+    FRAME_SNOW_UNCHECKED_SLIDING = 1, /**< "sliding". Snow that slides off a higher roof (7.9): none was given. */
+    FRAME_SNOW_UNCHECKED_PARTIAL = 2, /**< "partial". Snow taken off some spans of a continuous beam (7.5). */
+    FRAME_SNOW_UNCHECKED_VALLEYS = 3, /**< "valleys". Valleys, several ridges, sawtooth and curved roofs (7.4.3, 7.6.2, 7.6.3). */
+    FRAME_SNOW_UNCHECKED_PROJECTIONS = 4, /**< "projections". Drift around chimneys, dormers, parapets and solar panels (7.8, 7.12, 7.13). */
+    FRAME_SNOW_UNCHECKED_NEIGHBOURS = 5, /**< "neighbours". Drift from buildings near by but apart (7.7.2), and drift where two steps meet (7.7.3). */
+    FRAME_SNOW_UNCHECKED_PONDING = 6, /**< "ponding". Ponding of rain and melted snow (7.11). */
+    FRAME_SNOW_UNCHECKED_EAVES = 7    /**< "eaves". Ice at the eaves (7.4.5): no overhang was given. */
+};
+
+/** A roof and the snow on the ground around it. */
+typedef struct frame_roof_snow_in {
+    uint32_t struct_size, struct_id;
+    frame_snow_basis basis;     /**< required. What the ground snow load means. */
+    frame_snow_edition edition; /**< "ASCE 7-16 for a 50-year load, ASCE 7-22 for one at strength level". The standard. */
+    frame_snow_roof roof;       /**< required. Form of the roof. */
+    frame_snow_terrain terrain; /**< optional. The country around, for C_e. */
+    frame_roof_exposure roof_exposure; /**< optional. How the wind comes to the roof, for C_e. */
+    frame_snow_thermal thermal; /**< optional. How warm the roof is, for C_t of ASCE 7-10 and 7-16. */
+    frame_risk_category risk_category; /**< II. Risk category of the building. */
+    frame_bool slippery;        /**< no. Smooth metal, slate, glass or membrane that snow slides off unobstructed. */
+    frame_bool insulated;       /**< no. R 30 or more without ventilation, R 20 or more with: the roof is not warmed from below. */
+    frame_bool simple_rafters;  /**< yes. Narrow roofs: simple rafters from eave to ridge, not trusses or rigid frames. */
+    frame_bool upper_slippery;  /**< optional. Whether the roof above is slippery; needed with upper_slope. */
+    int32_t spare;
+    double ground_snow_psf;     /**< required : 0..1000. Ground snow load, p_g. */
+    double slope;               /**< required : 0..4. Slope of the roof. */
+    double run_in;              /**< required : >0..12000. Level distance from eave to ridge, W; the whole width of a shed or flat roof. */
+    double exposure_factor;     /**< optional : 0.5..2. C_e, instead of terrain and roof_exposure. */
+    double thermal_factor;      /**< optional : 0.5..2. C_t, instead of thermal; needed for ASCE 7-22, whose tables go by insulation. */
+    double importance_factor;   /**< optional : 0.5..2. I_s, instead of that of the risk category; not for ASCE 7-22. */
+    double winter_wind;         /**< optional : 0.1..0.9. Winter wind parameter W_2 of ASCE 7-22, for drifts. */
+    double overhang_in;         /**< optional : 0..240. Level length of the overhang at the eaves, for ice. */
+    double step_height_in;      /**< optional : >0..12000. Height of a wall or roof above this roof where they meet, for drift. */
+    double upper_length_in;     /**< optional : >0..120000. Length of the roof above, square to the step; needed with step_height_in. */
+    double lower_length_in;     /**< optional : >0..120000. Length of this roof, square to the step; needed with step_height_in. */
+    double upper_slope;         /**< optional : 0..4. Slope of a roof above, falling toward this one, whose snow slides down. */
+    double upper_run_in;        /**< optional : >0..12000. Level distance from eave to ridge of that roof; needed with upper_slope. */
+    double upper_flat_psf;      /**< optional : 0..1000. Flat roof snow load of that roof; that of this roof without it. */
+    double sliding_width_in;    /**< optional : >0..12000. Width of this roof below the eave above; 15 ft or more without it. */
+} frame_roof_snow_in;
+
+/** Snow on the roof, on its plan, in the basis of the standard; snow_psf alone is as the other calculations take it. */
+typedef struct frame_roof_snow_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : snow_caution. Cautions. */
+    uint64_t not_checked; /**< bits : snow_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the factors. */
+    frame_snow_edition edition; /**< The standard it went by. */
+    double snow_psf;        /**< The uniform load as the combinations here take it: a 50-year load, or 0.7 of one at strength level. */
+    double asd_factor;      /**< What every load here is multiplied by before it is combined for allowable stress design. */
+    double flat_psf;        /**< Flat roof snow load, p_f. */
+    double balanced_psf;    /**< Sloped roof snow load, p_s: the balanced load. */
+    double minimum_psf;     /**< Minimum load of a low-slope roof, p_m; 0 for steeper ones. */
+    double rain_psf;        /**< Surcharge for rain on snow, on the balanced load only. */
+    double uniform_psf;     /**< The larger of balanced load with rain, and minimum load. */
+    double roof_slope_deg;  /**< Slope in degrees. */
+    double exposure_factor; /**< C_e. */
+    double thermal_factor;  /**< C_t. */
+    double importance_factor; /**< I_s. */
+    double roof_slope_factor; /**< C_s. */
+    double density_pcf;     /**< Weight of the snow. */
+    double windward_psf;    /**< Unbalanced load on the windward side; not given where the standard asks for none. */
+    double leeward_psf;     /**< Unbalanced load on the whole leeward side. */
+    double surcharge_psf;   /**< Surcharge on the leeward side, from the ridge down; 0 for narrow roofs of simple rafters. */
+    double surcharge_width_in; /**< How far from the ridge it reaches, level. */
+    double ridge_drift_in;  /**< Height of the drift that it stands for. */
+    double balanced_depth_in; /**< Depth of the balanced snow below a step; not given without one. */
+    double clear_height_in; /**< From there to the top of the step. */
+    double leeward_drift_in; /**< Height of a drift of snow from the roof above. */
+    double windward_drift_in; /**< Height of a drift of snow from this roof: three quarters of the formula's. */
+    double drift_in;        /**< Height of the drift that governs, no higher than the step; 0 where the step is too low for one. */
+    double drift_psf;       /**< Its load at the step, falling evenly to 0 over its width; on top of the balanced load. */
+    double drift_width_in;  /**< Its width. */
+    double sliding_plf;     /**< Snow that slides off the roof above, on a foot of its eave; not given without such a roof. */
+    double sliding_psf;     /**< The same as a load on the strip below; on top of the balanced load. */
+    double sliding_strip_in; /**< Width of that strip. */
+    double eaves_psf;       /**< Ice and snow on the overhang; 0 where the roof is insulated, not given without an overhang. */
+    double eaves_width_in;  /**< How far up from the eave it reaches. */
+    double greatest_psf;    /**< The largest load anywhere on the roof, of all cases. */
+} frame_roof_snow_out;
+
+/** Finds snow on a roof from snow on the ground by ASCE 7-10, 7-16 or 7-22 chapter 7: flat and sloped roof load with exposure, thermal,
+ * importance and slope factor, the minimum of low-slope roofs, rain on snow, unbalanced snow on gables and hips, drift against a higher wall or
+ * roof, snow that slides from a roof above, and ice at the eaves. The basis of the ground snow load is required, as a load of ASCE 7-22
+ * is at strength level. FRAME_CONFLICT where basis and edition do not belong together; FRAME_REQUIRED where a load that the standard asks
+ * for cannot be found without more. */
+FRAME_CALCULATION(roof_snow);
+
 FRAME_END
 
 #endif
