@@ -5,6 +5,7 @@
 #define FRAME_LOAD_H
 
 #include <frame/base.h>
+#include <frame/material.h>
 
 FRAME_BEGIN
 
@@ -265,6 +266,123 @@ typedef struct frame_roof_snow_out {
  * is at strength level. FRAME_CONFLICT where basis and edition do not belong together; FRAME_REQUIRED where a load that the standard asks
  * for cannot be found without more. */
 FRAME_CALCULATION(roof_snow);
+
+/* ---- assembly_weight: what usual roofs, floors and walls weigh -------------------------------------------------- */
+
+/** A whole assembly, or a layer of one. */
+typedef int32_t frame_assembly_material;
+enum frame_assembly_material_values {
+    FRAME_ASSEMBLY_ROOF_SHINGLES = 1, /**< "roof with asphalt shingles". A whole roof: rafters, panel, 1/2 in gypsum ceiling, asphalt shingles. */
+    FRAME_ASSEMBLY_ROOF_CLAY_TILE = 2, /**< "roof with clay tile". The same with conventional clay tile. */
+    FRAME_ASSEMBLY_ROOF_LIGHT_TILE = 3, /**< "roof with light tile". The same with light-weight tile. */
+    FRAME_ASSEMBLY_ROOF_METAL = 4, /**< "roof with metal". The same with metal roofing. */
+    FRAME_ASSEMBLY_ROOF_SHAKES = 5, /**< "roof with wood shakes". The same with wood shakes. */
+    FRAME_ASSEMBLY_ROOF_GRAVEL = 6, /**< "roof with tar and gravel". The same with tar and gravel. */
+    FRAME_ASSEMBLY_FLOOR_CARPET = 7, /**< "floor with carpet or vinyl". A whole floor: 2x12 joists, 3/4 in panel, 1/2 in gypsum ceiling, carpet or vinyl. */
+    FRAME_ASSEMBLY_FLOOR_WOOD = 8, /**< "floor with wood flooring". The same with wood flooring. */
+    FRAME_ASSEMBLY_FLOOR_TILE = 9, /**< "floor with ceramic tile". The same with ceramic tile. */
+    FRAME_ASSEMBLY_FLOOR_SLATE = 10, /**< "floor with slate". The same with slate. */
+    FRAME_ASSEMBLY_WALL = 11, /**< "wall without siding". A whole wall: 2x4 studs, 1/2 in panel, 1/2 in gypsum. */
+    FRAME_ASSEMBLY_WALL_VINYL = 12, /**< "wall with vinyl or metal siding". The same with vinyl or aluminium siding. */
+    FRAME_ASSEMBLY_WALL_LAP = 13, /**< "wall with lap siding". The same with lap wood siding. */
+    FRAME_ASSEMBLY_WALL_STUCCO = 14, /**< "wall with stucco". The same with 7/8 in stucco. */
+    FRAME_ASSEMBLY_WALL_THIN_STUCCO = 15, /**< "wall with thin stucco". The same with thin-coat stucco on insulation board. */
+    FRAME_ASSEMBLY_WALL_BRICK = 16, /**< "wall with brick veneer". The same with 3-1/2 in brick veneer. */
+    FRAME_ASSEMBLY_PARTITION = 17, /**< "partition". A whole interior partition: 2x4 studs, 1/2 in gypsum on both sides. */
+    FRAME_ASSEMBLY_STUDS_2X6 = 18, /**< "2x6 studs". What 2x6 studs add to a wall of 2x4 studs. */
+    FRAME_ASSEMBLY_ASPHALT_SHINGLES = 19, /**< "asphalt shingles". Asphalt shingles. */
+    FRAME_ASSEMBLY_WOOD_SHINGLES = 20, /**< "wood shingles". Wood shingles. */
+    FRAME_ASSEMBLY_SLATE_3_16 = 21, /**< "3/16 slate". Slate, 3/16 in. */
+    FRAME_ASSEMBLY_SLATE_1_4 = 22, /**< "1/4 slate". Slate, 1/4 in. */
+    FRAME_ASSEMBLY_CEMENT_TILE = 23, /**< "cement tile". Cement tile. */
+    FRAME_ASSEMBLY_CLAY_TILE_ROMAN = 24, /**< "Roman clay tile". Clay tile, Roman. */
+    FRAME_ASSEMBLY_CLAY_TILE_SPANISH = 25, /**< "Spanish clay tile". Clay tile, Spanish. */
+    FRAME_ASSEMBLY_READY_ROOFING = 26, /**< "ready roofing". Three-ply ready roofing. */
+    FRAME_ASSEMBLY_FOUR_PLY_GRAVEL = 27, /**< "four-ply felt and gravel". Four-ply felt and gravel. */
+    FRAME_ASSEMBLY_FIVE_PLY_GRAVEL = 28, /**< "five-ply felt and gravel". Five-ply felt and gravel. */
+    FRAME_ASSEMBLY_SHEET_METAL = 29, /**< "copper or tin". Copper or tin. */
+    FRAME_ASSEMBLY_SINGLE_PLY = 30, /**< "single-ply membrane". Single-ply sheet membrane. */
+    FRAME_ASSEMBLY_BITUMINOUS = 31, /**< "smooth bituminous membrane". Bituminous membrane, smooth. */
+    FRAME_ASSEMBLY_RIGID_INSULATION = 32, /**< "rigid insulation". Rigid insulation, by its thickness. */
+    FRAME_ASSEMBLY_PLYWOOD = 33, /**< "plywood" | "panel". Plywood or like panels, by their thickness. */
+    FRAME_ASSEMBLY_WOOD_SHEATHING = 34, /**< "wood sheathing" | "boards". Boards, by their thickness. */
+    FRAME_ASSEMBLY_GYPSUM = 35, /**< "gypsum board" | "drywall". Gypsum board, by its thickness. */
+    FRAME_ASSEMBLY_FIBERBOARD = 36, /**< "fiberboard". Fiberboard, by its thickness. */
+    FRAME_ASSEMBLY_DECKING_2 = 37, /**< "2 in decking". Decking of Douglas Fir, 2 in. */
+    FRAME_ASSEMBLY_DECKING_3 = 38, /**< "3 in decking". Decking of Douglas Fir, 3 in. */
+    FRAME_ASSEMBLY_WOOD_FURRING = 39, /**< "wood furring". Suspended wood furring. */
+    FRAME_ASSEMBLY_STEEL_CHANNELS = 40, /**< "steel channels". Suspended steel channels. */
+    FRAME_ASSEMBLY_PLASTER_CEILING = 41, /**< "hung plaster ceiling". Suspended metal lath and gypsum plaster. */
+    FRAME_ASSEMBLY_WINDOWS = 42 /**< "windows". Glass, frame and sash, on the area of the window. */
+};
+
+/** A layer. As a tuple or array: material, thickness_in, count. */
+typedef struct frame_assembly_layer {
+    uint32_t struct_size, struct_id;
+    frame_assembly_material material; /**< required. What it is. */
+    int32_t spare;
+    double thickness_in; /**< optional : >0..24. Its thickness, for what weighs by thickness. */
+    int32_t count;       /**< 1 : 1..20. How many of them. */
+    int32_t spare2;
+} frame_assembly_layer;
+/** Sets up a layer: every field not given. */
+FRAME_ELEMENT(assembly_layer);
+
+/** Cautions that go with the weight of an assembly. */
+typedef int32_t frame_assembly_caution;
+enum frame_assembly_caution_values {
+    FRAME_ASSEMBLY_CAUTION_USUAL = 0, /**< "usual". Weights of usual materials: weigh or look up what is really used, and what was laid over it since. */
+    FRAME_ASSEMBLY_CAUTION_MEMORY = 1, /**< "from_memory". Rests on weights recalled, no text seen. */
+    FRAME_ASSEMBLY_CAUTION_RELIEF = 2 /**< "relief". Where dead load helps, against uplift, take what is surely there and not this. */
+};
+/** What the weight of an assembly leaves unchecked. */
+typedef int32_t frame_assembly_not_checked;
+enum frame_assembly_not_checked_values {
+    FRAME_ASSEMBLY_UNCHECKED_OTHERS = 0 /**< "others". Insulation, ducts, pipes, lamps, stored goods and whatever was not listed. */
+};
+
+/** An assembly: its layers, and its framing where they are single layers. */
+typedef struct frame_assembly_weight_in {
+    uint32_t struct_size, struct_id;
+    const frame_assembly_layer *layers; /**< required. Its layers: one whole assembly, or single layers. */
+    size_t layer_count;      /**< count : 1..50. */
+    frame_size size;         /**< optional. Nominal size of the framing. */
+    frame_species species;   /**< optional. Species of the framing; needed with size. */
+    frame_service service;   /**< dry. Moisture of the framing in service. */
+    int32_t plies;           /**< 1 : 1..8. Members side by side as one. */
+    double spacing_in;       /**< optional : >0..480. Centre to centre of the framing; needed with size. */
+    double specific_gravity; /**< optional : >0..1.5. Specific gravity of the framing, instead of species. */
+    double slope;            /**< 0 : 0..4. Slope: the weight lies along it, and more of it on a square foot of plan. */
+} frame_assembly_weight_in;
+
+/** What an assembly weighs. */
+typedef struct frame_assembly_weight_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : assembly_caution. Cautions. */
+    uint64_t not_checked; /**< bits : assembly_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the weights. */
+    int32_t spare;
+    double weight_psf;  /**< Weight on a square foot of the assembly itself. */
+    double plan_psf;    /**< Weight on a square foot of plan. */
+    double framing_psf; /**< Part of the framing; 0 where it is in a whole assembly. */
+} frame_assembly_weight_out;
+
+/** A layer and its weight. */
+typedef struct frame_assembly_weight_layer {
+    uint32_t struct_size, struct_id;
+    frame_assembly_material material; /**< What it is. */
+    int32_t count;       /**< How many of them. */
+    double weight_psf;   /**< Weight of all of them. */
+    const char *source;  /**< Where the weight is from. */
+} frame_assembly_weight_layer;
+
+/** Adds up what usual roofs, floors and walls weigh, layer by layer, with the framing by its specific gravity (NDS Supplement 3.1.3) and
+ * its spacing. FRAME_CONFLICT where framing is given with a whole assembly, which has its own; FRAME_REQUIRED for a layer that weighs by
+ * thickness and has none. */
+FRAME_ANSWER(assembly_weight);
+/** The layers, as given. */
+FRAME_ANSWER_LIST(assembly_weight, layer, layers);
 
 FRAME_END
 
