@@ -668,6 +668,9 @@ static inline frame_status frame_beam_solve_at_point(const frame_beam_solve *ans
                                                      frame_beam_solve_point *point) {
     return frame_beam_solve_at_point_sized(answer, x_in, point, sizeof *point);
 }
+/** Draws a beam with its loads and, below them, the envelopes of shear, moment and deflection with their extremes. Free the drawing with
+ * frame_drawing_free. FRAME_TOO_LARGE beyond 24 spans. */
+FRAME_API frame_status frame_beam_solve_drawing(const frame_beam_solve *answer, frame_drawing **drawing);
 
 FRAME_END
 
