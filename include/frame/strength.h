@@ -672,6 +672,136 @@ static inline frame_status frame_beam_solve_at_point(const frame_beam_solve *ans
  * frame_drawing_free. FRAME_TOO_LARGE beyond 24 spans. */
 FRAME_API frame_status frame_beam_solve_drawing(const frame_beam_solve *answer, frame_drawing **drawing);
 
+/* ---- header_sizes: which header to buy -------------------------------------------------------------------------- */
+
+/** A choice of lumber for a header. Without a size, give its design values and its true size. As a tuple or array: size, plies,
+ * species, grade, turned, price_per_ft. */
+typedef struct frame_header_choice {
+    uint32_t struct_size, struct_id;
+    frame_size size;       /**< optional. Nominal size of one ply. */
+    int32_t plies;         /**< optional : 1..8. Plies; without it every number up to most_plies is tried. */
+    frame_species species; /**< optional. Species; that of the call without it. */
+    frame_grade grade;     /**< optional. Visual grade; that of the call without it. */
+    frame_turned turned;   /**< on edge. How it is turned to the load. */
+    int32_t spare;
+    double price_per_ft;   /**< optional : 0..1e6. Price of a foot of one ply, in the user's money. */
+    double width_in;       /**< optional : >0..60. True thickness of one ply, instead of size. */
+    double depth_in;       /**< optional : >0..60. True width of one ply, instead of size. */
+    double fb_psi;         /**< optional : >0..20000. F_b, instead of species and grade. */
+    double fv_psi;         /**< optional : >0..5000. F_v, with fb_psi. */
+    double fc_perp_psi;    /**< optional : >0..10000. F_c-perp, with fb_psi. */
+    double e_psi;          /**< optional : >0..1e7. E, with fb_psi. */
+    double e_min_psi;      /**< optional : >0..1e7. E_min, with fb_psi, for a free compression edge. */
+    double specific_gravity; /**< optional : >0..1.5. Specific gravity, with fb_psi, for self_weight. */
+    const char *name;      /**< optional. Name of the lumber. */
+} frame_header_choice;
+/** Sets up a choice: every field not given. */
+FRAME_ELEMENT(header_choice);
+
+/** Cautions that go with the choice of a header. */
+typedef int32_t frame_header_caution;
+enum frame_header_caution_values {
+    FRAME_HEADER_CAUTION_POINT_LOADS = 0, /**< "point_loads". No load but those given: a post, truss or other header that lands on this one must be checked. */
+    FRAME_HEADER_CAUTION_EDGE = 1,        /**< "edge". Cripples and a loose plate do not hold the compression edge. */
+    FRAME_HEADER_CAUTION_PLIES = 2,       /**< "plies". Plies must be fastened together, and each must bear. */
+    FRAME_HEADER_CAUTION_SHORING = 3,     /**< "shoring". In a standing wall shore both sides before it is opened. */
+    FRAME_HEADER_CAUTION_BOARD_FEET = 4,  /**< "board_feet". Ranked by board feet, as not every choice had its price. */
+    FRAME_HEADER_CAUTION_NONE = 5,        /**< "none_holds". None of the choices holds. */
+    FRAME_HEADER_CAUTION_MEMORY = 6       /**< "from_memory". The best choice rests on values recalled, no text seen. */
+};
+
+/** What the choice of a header leaves unchecked. */
+typedef int32_t frame_header_not_checked;
+enum frame_header_not_checked_values {
+    FRAME_HEADER_UNCHECKED_SUPPORTS = 0, /**< "supports". Jack and king studs, and what stands below them. */
+    FRAME_HEADER_UNCHECKED_BEARING = 1,  /**< "bearing". Bearing: no length was given; what each choice needs is in its line. */
+    FRAME_HEADER_UNCHECKED_CODE = 2      /**< "code_table". The code's own table of headers, which may ask for more. */
+};
+
+/** An opening, its loads and what may span it. */
+typedef struct frame_header_sizes_in {
+    uint32_t struct_size, struct_id;
+    const frame_header_choice *choices; /**< optional. What to try; without it 2x4 to 2x12 on edge. */
+    size_t choice_count;     /**< count : 0..500. */
+    frame_species species;   /**< optional. Species of the choices that name none. */
+    frame_grade grade;       /**< optional. Visual grade of the choices that name none. */
+    int32_t most_plies;      /**< 3 : 1..8. Most plies to try where a choice leaves them open. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_compression_edge compression_edge; /**< free. What holds the edge in compression. */
+    frame_load_duration live_duration; /**< ten years. How long the live load lasts. */
+    frame_bool self_weight;  /**< yes. Add each choice's own weight. */
+    double span_in;          /**< required : >0..1200. Span: clear span and half the bearing needed at each end. */
+    double dead_plf;         /**< optional : 0..1e5. Dead load on a foot of header; 0 must be said. */
+    double live_plf;         /**< optional : 0..1e5. Live load. */
+    double roof_live_plf;    /**< optional : 0..1e5. Roof live load, on plan. */
+    double snow_plf;         /**< optional : 0..1e5. Snow, on plan. */
+    double spacing_in;       /**< optional : >0..480. Width that it carries, for loads in psf. */
+    double dead_psf;         /**< optional : 0..1000. Dead load over spacing_in. */
+    double live_psf;         /**< optional : 0..1000. Live load over spacing_in. */
+    double roof_live_psf;    /**< optional : 0..1000. Roof live load on plan, over spacing_in. */
+    double snow_psf;         /**< optional : 0..1000. Snow on plan, over spacing_in. */
+    double bearing_in;       /**< optional : >0..48. Length of bearing at each end; without it bearing is not checked. */
+    double unbraced_length_in; /**< optional : >0..1200. Distance between braces of a free compression edge; the span without it. */
+    double most_width_in;    /**< optional : >0..60. Most breadth, as the wall's thickness allows. */
+    double most_depth_in;    /**< optional : >0..60. Most depth, as the height above the opening allows. */
+    double deflection_limit; /**< 360 : 1..10000. Span over this is the most it may sag under live load or snow. */
+    double total_deflection_limit; /**< 240 : 1..10000. Span over this is the most it may sag in all, with creep. */
+    double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+} frame_header_sizes_in;
+
+/** The best choice. */
+typedef struct frame_header_sizes_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : header_caution. Cautions. */
+    uint64_t not_checked; /**< bits : header_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values of the best choice; of the first where none holds. */
+    frame_bool passes;    /**< Whether any choice holds. */
+    frame_size size;      /**< Nominal size of the best; not given where none holds, or where it came by its true size. */
+    int32_t plies;        /**< Plies of the best. */
+    int32_t passing_count; /**< How many choices hold. */
+    int32_t tried_count;  /**< How many were tried. */
+    double board_feet;    /**< Board feet of the best. */
+    double cost;          /**< Cost of the best; not given where not every choice has its price. */
+    double ratio;         /**< Ratio of the best. */
+} frame_header_sizes_out;
+
+/** A choice, as checked. */
+typedef struct frame_header_sizes_option {
+    uint32_t struct_size, struct_id;
+    frame_size size;          /**< Nominal size of one ply. */
+    int32_t plies;            /**< Plies. */
+    frame_species species;    /**< Species. */
+    frame_grade grade;        /**< Visual grade. */
+    frame_turned turned;      /**< How it is turned to the load. */
+    int32_t choice;           /**< Its place in choices, from 0. */
+    frame_bool passes;        /**< Whether it holds. */
+    frame_governing governs;  /**< The check with the largest ratio. */
+    frame_load_combination combination; /**< The combination of loads that governs bending. */
+    int32_t spare;
+    double ratio;             /**< The largest of its ratios; not given where it could not be checked. */
+    double bending_ratio;     /**< f_b over F_b'. */
+    double shear_ratio;       /**< f_v over F_v'. */
+    double bearing_ratio;     /**< f_c-perp over F_c-perp'; not given without a length of bearing. */
+    double deflection_ratio;  /**< The larger of the two ratios of deflection. */
+    double bearing_needed_in; /**< Length of bearing that would just do. */
+    double width_in;          /**< Breadth of all plies. */
+    double depth_in;          /**< Depth along the load. */
+    double length_in;         /**< Length to buy: the span and the bearing that reaches past it. */
+    double board_feet;        /**< Board feet of all plies, by nominal size. */
+    double cost;              /**< Cost of all plies; not given without a price. */
+    const char *reason;       /**< Why it loses to the best, or that it is the best. */
+    const char *name;         /**< Name of the lumber. */
+} frame_header_sizes_option;
+
+/** Tries headers for an opening and ranks them: those that hold by cost where every choice has its price, else by board feet; then those
+ * that do not, the nearest to holding first, each with the check that it fails. Each is a beam_check. FRAME_REQUIRED where loads, or
+ * species and grade, are missing; FRAME_NO_VALUE when no choice is left within most_width_in and most_depth_in. */
+FRAME_ANSWER(header_sizes);
+/** The choices, best first. */
+FRAME_ANSWER_LIST(header_sizes, option, options);
+
 FRAME_END
 
 #endif
