@@ -19,7 +19,9 @@ enum frame_governing_values {
     FRAME_GOVERNS_BEARING = 3,   /**< "bearing". Compression across the grain over a support. */
     FRAME_GOVERNS_DEFLECTION = 4, /**< "deflection". Deflection, under live load or in all. */
     FRAME_GOVERNS_COMPRESSION = 5, /**< "compression". Compression along the grain, buckling included. */
-    FRAME_GOVERNS_COMBINED = 6    /**< "bending and compression". Bending and compression together. */
+    FRAME_GOVERNS_COMBINED = 6,   /**< "bending and compression". Bending and compression together. */
+    FRAME_GOVERNS_TENSION = 7,    /**< "tension". Tension along the grain. */
+    FRAME_GOVERNS_BENDING_TENSION = 8 /**< "bending and tension". Bending and tension together. */
 };
 
 /** What holds the edge of a member that bending presses together. */
@@ -801,6 +803,90 @@ typedef struct frame_header_sizes_option {
 FRAME_ANSWER(header_sizes);
 /** The choices, best first. */
 FRAME_ANSWER_LIST(header_sizes, option, options);
+
+/* ---- tension_check: ties, chords, hangers ------------------------------------------------------------------------ */
+
+/** Cautions that go with members in tension. */
+typedef int32_t frame_tension_caution;
+enum frame_tension_caution_values {
+    FRAME_TENSION_CAUTION_STAMP = 0,     /**< "stamp". The design values hold for lumber with this grade stamp, not for unstamped, old, ripped or damaged lumber. */
+    FRAME_TENSION_CAUTION_MEMORY = 1,    /**< "from_memory". Rests on values recalled, no text seen: check them against the printed standard before relying on them. */
+    FRAME_TENSION_CAUTION_DOUBTFUL = 2,  /**< "doubtful". Sources differ about a design value used. */
+    FRAME_TENSION_CAUTION_SUPERSEDED = 3, /**< "superseded". A later supplement changed the values of this species. */
+    FRAME_TENSION_CAUTION_USER_VALUES = 4, /**< "user_values". Your design values are taken to include size, service and treatment: C_F, C_M and C_i are 1. */
+    FRAME_TENSION_CAUTION_JOINTS = 5,    /**< "joints". A tie is as strong as the joints at its ends: their fasteners mostly govern. */
+    FRAME_TENSION_CAUTION_HOLES = 6      /**< "holes". No hole was given: bolts and boring take section away. */
+};
+/** What the check of a member in tension leaves unchecked. */
+typedef int32_t frame_tension_not_checked;
+enum frame_tension_not_checked_values {
+    FRAME_TENSION_UNCHECKED_JOINTS = 0, /**< "joints". The joints at its ends, and splices. */
+    FRAME_TENSION_UNCHECKED_TEAR = 1,   /**< "tear_out". Tear-out of rows and groups of bolts (NDS appendix E). */
+    FRAME_TENSION_UNCHECKED_COMBINATIONS = 2, /**< "combinations". Other combinations of loads: give each with its own duration. */
+    FRAME_TENSION_UNCHECKED_LATERAL = 3, /**< "lateral". Sideways load: none was given. */
+    FRAME_TENSION_UNCHECKED_CROSS = 4,  /**< "across_grain". Tension across the grain, which is to be avoided (NDS 3.8.2). */
+    FRAME_TENSION_UNCHECKED_DEFLECTION = 5, /**< "deflection". How far it sags. */
+    FRAME_TENSION_UNCHECKED_HOLES_BENDING = 6 /**< "holes_in_bending". What holes take from its strength in bending. */
+};
+
+/** A tie, chord or hanger with its tension, and load on its narrow face. */
+typedef struct frame_tension_check_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< optional. Nominal size of one ply. */
+    frame_species species;   /**< optional. Species or species group. */
+    frame_grade grade;       /**< optional. Visual grade. */
+    int32_t plies;           /**< 1 : 1..5. Members side by side. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_bool repetitive;   /**< no. Three or more at most 24 in apart share sideways load through sheathing (NDS 4.3.9). */
+    frame_temperature temperature; /**< normal. How hot it gets for long. */
+    frame_load_duration load_duration; /**< ten years. The duration of the shortest load in this combination. */
+    frame_compression_edge compression_edge; /**< free. What holds the edge that sideways load compresses. */
+    int32_t holes_across;    /**< 1 : 1..10. Holes in one cross-section, where hole_diameter_in is given. */
+    int32_t spare;
+    double tension_lb;       /**< required : 0..1e6. Tension, of one combination. */
+    double length_in;        /**< optional : >0..1200. Span for sideways load; needed with it. */
+    double lateral_plf;      /**< 0 : 0..1e5. Load on a foot of its narrow face, of the same combination, over a simple span. */
+    double unbraced_length_in; /**< optional : >0..1200. Distance between braces of a free compression edge; the length without it. */
+    double hole_diameter_in; /**< optional : >0..10. Diameter of holes through its thickness. */
+    double spacing_in;       /**< optional : >0..480. Centre to centre, for repetitive use. */
+    double width_in;         /**< optional : >0..60. True thickness of one ply, instead of size. */
+    double depth_in;         /**< optional : >0..60. True width of one ply, instead of size. */
+    double ft_psi;           /**< optional : >0..20000. F_t, instead of species and grade. */
+    double fb_psi;           /**< optional : >0..20000. F_b, with ft_psi, for sideways load. */
+    double e_min_psi;        /**< optional : >0..1e7. E_min, with ft_psi, for sideways load on a free edge. */
+} frame_tension_check_in;
+
+/** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */
+typedef struct frame_tension_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : tension_caution. Cautions. */
+    uint64_t not_checked; /**< bits : tension_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    frame_governing governs; /**< The check with the largest ratio. */
+    int32_t spare;
+    double ratio;            /**< The largest of the ratios. */
+    double tension_ratio;    /**< f_t over F_t'. */
+    double combined_ratio;   /**< Tension and bending on the edge in tension (NDS 3.9-1); not given without sideways load. */
+    double compressed_ratio; /**< Bending less tension on the other edge (NDS 3.9-2), where it may buckle; at least 0. */
+    double capacity_lb;      /**< Tension that it would just carry without sideways load. */
+    double net_area_in2;     /**< Area less the holes. */
+    double ft_actual_psi;    /**< Tension stress, f_t. */
+    double ft_adjusted_psi;  /**< Adjusted tension design value, F_t'. */
+    double fb_actual_psi;    /**< Bending stress, f_b; not given without sideways load. */
+    double fb_star_psi;      /**< F_b*: all factors but C_L. */
+    double fb_adjusted_psi;  /**< F_b**: all factors but C_V. */
+    double beam_stability_factor; /**< C_L, for the sideways load. */
+    double load_duration_factor; /**< C_D. */
+    double size_factor;      /**< C_F on F_t. */
+} frame_tension_check_out;
+
+/** Checks a tie, chord or hanger of sawn lumber by NDS 2018 3.8 and 3.9.1, allowable stress design: tension on the net section, and
+ * sideways load on the narrow face together with tension. FRAME_OUTSIDE_SCOPE where R_B is over 50; FRAME_IMPOSSIBLE where the holes
+ * leave nothing. */
+FRAME_CALCULATION(tension_check);
 
 FRAME_END
 
