@@ -51,6 +51,26 @@ static void in_order(frame_beam_break *breaks, size_t count) {
         }
 }
 
+/* A span without load of its own, held at both ends: its drop is zero there, and t (L - t) times a line between. */
+static int changes_between_supports(const frame_beam_place *p, const frame_polynomial *f, double *roots) {
+    const double L = p->length, begins = f->c[1], ends = f->c[1] + L * (2 * f->c[2] + 3 * L * f->c[3]);
+    if (!((begins > 0 && ends > 0) || (begins < 0 && ends < 0))) return 0;
+    roots[0] = L * begins / (begins + ends);
+    return 1;
+}
+
+/* Where a part changes its sign: what has no load of its own has one root at most but in its drop. */
+static int sign_changes(const frame_beam_place *p, int which, const frame_beam_part *part, double *roots) {
+    const frame_polynomial *f = &part->p;
+    const frame_beam_node *nodes = &p->beam->nodes[p->number];
+    if (which == DROP && p->span->count == 1 && nodes[0].held && nodes[1].held && f->c[4] == 0 && f->c[5] == 0)
+        return changes_between_supports(p, f, roots);
+    if (which == DROP || f->c[2] != 0 || f->c[3] != 0) return frame_polynomial_roots(f, p->length, roots);
+    if (f->c[1] == 0) return 0;
+    roots[0] = -f->c[0] / f->c[1];
+    return roots[0] > 0 && roots[0] < p->length;
+}
+
 /* The polynomials of all parts, and where any of them changes sign; the end of the segment is the last of the breaks.
  */
 static size_t find_breaks(const frame_beam_place *p, int which, frame_beam_scratch *s, size_t parts) {
@@ -58,7 +78,7 @@ static size_t find_breaks(const frame_beam_place *p, int which, frame_beam_scrat
     for (size_t i = 0; i < parts; i++) {
         double roots[FRAME_POLYNOMIAL_DEGREE];
         s->parts[i].p = quantity(p, which, &s->parts[i].line);
-        const int found = frame_polynomial_roots(&s->parts[i].p, p->length, roots);
+        const int found = sign_changes(p, which, &s->parts[i], roots);
         s->parts[i].keeps_to = found ? roots[0] : p->length;
         for (int r = 0; r < found; r++)
             s->breaks[count++] = (frame_beam_break){roots[r], r + 1 < found ? roots[r + 1] : p->length, i};
@@ -106,19 +126,29 @@ static sums begin_sums(const frame_beam_place *p, int which, const double *facto
     return sum;
 }
 
-/* The most (side 1) or the least (side -1) of a polynomial between two places of a segment. */
-static void extremes(const frame_beam_place *p, const frame_polynomial *f, double from, double to, int side,
-                     frame_beam_extreme *extreme) {
-    frame_polynomial slope = frame_polynomial_slope(f);
-    double at[FRAME_POLYNOMIAL_DEGREE + 2];
-    int count = 0;
-    if (to > from) {
-        if (from > 0) slope = frame_polynomial_moved(&slope, from);
-        count = frame_polynomial_roots(&slope, to - from, at);
-        for (int i = 0; i < count; i++) at[i] += from;
-        at[count++] = to;
+/* The roots of the slope between two places; most polynomials of shear and moment are of low degree. */
+static int turns(const frame_polynomial *f, int degree, double from, double to, double *at) {
+    while (degree > 0 && f->c[degree] == 0) degree--;
+    if (degree < 2) return 0;
+    if (degree == 2) {
+        at[0] = -f->c[1] / (2 * f->c[2]);
+        return at[0] > from && at[0] < to;
     }
+    const frame_polynomial slope = frame_polynomial_slope(f);
+    const int found = frame_polynomial_roots(&slope, to, at);
+    int kept = 0;
+    for (int i = 0; i < found; i++)
+        if (at[i] > from) at[kept++] = at[i];
+    return kept;
+}
+
+/* The most (side 1) or the least (side -1) of a polynomial between two places of a segment. */
+static void extremes(const frame_beam_place *p, const frame_polynomial *f, int degree, double from, double to, int side,
+                     frame_beam_extreme *extreme) {
+    double at[FRAME_POLYNOMIAL_DEGREE + 2];
+    int count = to > from ? turns(f, degree, from, to, at) : 0;
     at[count++] = from;
+    if (to > from) at[count++] = to;
     for (int i = 0; i < count; i++) {
         const double value = frame_polynomial_at(f, at[i]);
         if (side > 0 && value > extreme->most) extreme->most = value, extreme->most_at = p->at + at[i];
@@ -146,8 +176,8 @@ static void under(const frame_beam_place *p, int which, const double *factor, fr
         const double to = s->breaks[i].at;
         if (to <= from && p->length > 0) continue;
         for (; turned < i; turned++) turn_part(&sum, &s->parts[s->breaks[turned].part], factor, &s->breaks[turned]);
-        extremes(p, &sum.most, from, to, 1, extreme);
-        extremes(p, &sum.least, from, to, -1, extreme);
+        extremes(p, &sum.most, sum.degree, from, to, 1, extreme);
+        extremes(p, &sum.least, sum.degree, from, to, -1, extreme);
         from = to;
     }
     if (which == MOMENT) ends(p, &sum, p->length, e);

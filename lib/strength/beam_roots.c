@@ -4,25 +4,6 @@
 
 #include <math.h>
 
-double frame_polynomial_at(const frame_polynomial *p, double t) {
-    double value = p->c[FRAME_POLYNOMIAL_DEGREE];
-    for (int i = FRAME_POLYNOMIAL_DEGREE - 1; i >= 0; i--) value = value * t + p->c[i];
-    return value;
-}
-
-frame_polynomial frame_polynomial_slope(const frame_polynomial *p) {
-    frame_polynomial slope = {{0}};
-    for (int i = 1; i <= FRAME_POLYNOMIAL_DEGREE; i++) slope.c[i - 1] = i * p->c[i];
-    return slope;
-}
-
-frame_polynomial frame_polynomial_moved(const frame_polynomial *p, double to) {
-    frame_polynomial moved = *p;
-    for (int i = 0; i < FRAME_POLYNOMIAL_DEGREE; i++)
-        for (int j = FRAME_POLYNOMIAL_DEGREE - 1; j >= i; j--) moved.c[j] += to * moved.c[j + 1];
-    return moved;
-}
-
 /* On the stretch from 0 to 1; what the highest terms add there beside the others' rounding is nothing. */
 static int degree_of(const double *c) {
     double most = 0;
