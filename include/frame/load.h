@@ -48,14 +48,15 @@ enum frame_load_combination_values {
 /** What combinations of loads leave unchecked. */
 typedef int32_t frame_combinations_not_checked;
 enum frame_combinations_not_checked_values {
-    FRAME_COMBINATIONS_UNCHECKED_WIND = 0,  /**< "wind". Wind, uplift, earthquake, rain, earth and water: their combinations are not formed. */
+    FRAME_COMBINATIONS_UNCHECKED_WIND = 0,  /**< "wind". Wind, uplift: their combinations are not formed without a wind load; earthquake, rain, earth and water never. */
     FRAME_COMBINATIONS_UNCHECKED_SNOW = 1,  /**< "snow_forms". Unbalanced, drifted and sliding snow: the snow given is taken as it is. */
     FRAME_COMBINATIONS_UNCHECKED_LIVE = 2   /**< "live_load_patterns". Live load on some spans only, concentrated live loads and the reduction for large areas. */
 };
 /** Cautions that go with combinations of loads. */
 typedef int32_t frame_combinations_caution;
 enum frame_combinations_caution_values {
-    FRAME_COMBINATIONS_CAUTION_BASIS = 0 /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables); a strength-level snow load of ASCE 7-22 is 0.7 of itself here. */
+    FRAME_COMBINATIONS_CAUTION_BASIS = 0, /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables); a strength-level snow load of ASCE 7-22 is 0.7 of itself here. */
+    FRAME_COMBINATIONS_CAUTION_UPLIFT = 1 /**< "uplift". Wind lifts more than six tenths of the dead load hold down: tie it down. */
 };
 
 /** The loads to combine, all in one unit: pounds per foot here, but any unit will do. */
@@ -67,6 +68,7 @@ typedef struct frame_load_combinations_in {
     double snow_plf;      /**< 0 : 0..1e6. Snow on the roof, on plan. */
     frame_load_duration live_duration; /**< ten years. How long the live load lasts. */
     int32_t spare;
+    double wind_plf;      /**< 0 : -1e6..1e6. Wind at strength level, as ASCE 7-16 gives it; negative away from the member, as uplift. */
 } frame_load_combinations_in;
 
 /** What the combinations come to. */
@@ -80,7 +82,8 @@ typedef struct frame_load_combinations_out {
     double governing_plf;        /**< Its total. */
     double load_duration_factor; /**< Its load duration factor, C_D. */
     double greatest_plf;         /**< The largest total of all, as for bearing and for what carries the member. */
-    double transient_plf;        /**< The largest load without the dead load, as for deflection under live load. */
+    double transient_plf;        /**< The largest load without the dead load, as for deflection under live load; wind left out. */
+    double least_plf;            /**< The least total of all: negative where wind lifts. */
 } frame_load_combinations_out;
 
 /** One combination. */
@@ -93,7 +96,7 @@ typedef struct frame_load_combinations_row {
     double equivalent_plf;       /**< Total over C_D: what governs wood under stress. */
 } frame_load_combinations_row;
 
-/** Combines dead, live, roof live and snow loads for allowable stress design (ASCE 7-16 2.4.1) and gives each combination
+/** Combines dead, live, roof live, snow and wind loads for allowable stress design (ASCE 7-16 2.4.1) and gives each combination
  * the load duration factor of its shortest load (NDS 2018 table 2.3.2), dead load alone included. Only combinations whose
  * loads are not zero are listed. */
 FRAME_ANSWER(load_combinations);
