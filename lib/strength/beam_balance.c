@@ -190,7 +190,8 @@ frame_status frame_beam_balance(frame_beam *beam) {
     beam->reactions = frame_arena_take(&beam->arena, nodes * kinds * sizeof *beam->reactions);
     beam->links = frame_arena_take(&beam->arena, beam->span_count * sizeof *beam->links);
     beam->blocks = frame_arena_take(&beam->arena, nodes * sizeof *beam->blocks);
-    if (!beam->links || !beam->blocks || !beam->left_inverse || !beam->fixed || !beam->moved || !beam->reactions) return FRAME_NO_MEMORY;
+    if (!beam->links || !beam->blocks || !beam->left_inverse || !beam->fixed || !beam->moved || !beam->reactions)
+        return FRAME_NO_MEMORY;
     memset(beam->reactions, 0, nodes * kinds * sizeof *beam->reactions);
     load_spans(beam);
     const frame_status status = frame_beam_equations(beam);

@@ -11,8 +11,8 @@
 /* Solves the equations of all kinds of load for drop and turn of every node. FRAME_UNSTABLE names where nothing holds.
  */
 frame_status frame_beam_equations(frame_beam *beam);
-/* Fills beam->blocks and beam->links: the stiffness of every node (its springs and the spans on its sides) and how every
- * span ties its ends. What is held neither gives nor takes: its row and column are those of the unit matrix. */
+/* Fills beam->blocks and beam->links: the stiffness of every node (its springs and the spans on its sides) and how
+ * every span ties its ends. What is held neither gives nor takes: its row and column are those of the unit matrix. */
 void frame_beam_fill_blocks(frame_beam *beam);
 /* Takes B' I B from a block; the other takes B I B'. */
 void frame_beam_eliminate(frame_beam_block *block, double B[2][2], const frame_beam_block *I);

@@ -1,9 +1,8 @@
 /* Which header to buy: every choice is a beam_check, then they are ranked. */
-#include <math.h>
-#include <stdio.h>
-#include <string.h>
+#include "strength/header_sizes.h"
 
-#include "base/number.h"
+#include <stdio.h>
+
 #include "material/lumber.h"
 #include "strength/refusals.h"
 #include "strength_facts.h"
@@ -14,13 +13,6 @@ enum { USUAL_SIZES = 5 };
 /* Tried where the caller names no choices: common practice for headers. */
 static const frame_size usual[USUAL_SIZES] = {FRAME_SIZE(2, 4), FRAME_SIZE(2, 6), FRAME_SIZE(2, 8), FRAME_SIZE(2, 10),
                                               FRAME_SIZE(2, 12)};
-
-typedef struct trial {
-    frame_beam_check_in check;
-    frame_beam_check_out found;
-    frame_header_sizes_option option;
-    char refusal[200]; /* why it could not be checked; empty when it was */
-} trial;
 
 static int has(int32_t value) {
     return value != FRAME_NOT_GIVEN_INT;
@@ -72,7 +64,8 @@ static frame_status ply_of(const frame_header_choice *choice, double *thickness,
     return FRAME_OK;
 }
 
-static void set_option(const frame_header_choice *choice, size_t place, double thickness, double width, trial *t) {
+static void set_option(const frame_header_choice *choice, size_t place, double thickness, double width,
+                       frame_header_trial *t) {
     frame_header_sizes_option *o = &t->option;
     const int flat = choice->turned == FRAME_TURNED_FLAT;
     o->size = t->check.size;
@@ -87,7 +80,7 @@ static void set_option(const frame_header_choice *choice, size_t place, double t
 
 /* Board feet by nominal size, by true size without one; the length is the span and the bearing that reaches past it. */
 static void price(const frame_header_choice *choice, const frame_header_sizes_in *in, double thickness, double width,
-                  trial *t) {
+                  frame_header_trial *t) {
     frame_header_sizes_option *o = &t->option;
     double b = thickness, d = width;
     if (has(choice->size)) frame_size_nominal(choice->size, &b, &d);
@@ -97,7 +90,7 @@ static void price(const frame_header_choice *choice, const frame_header_sizes_in
     if (is_given(choice->price_per_ft)) o->cost = choice->price_per_ft * o->length_in / 12 * o->plies;
 }
 
-static void take_result(trial *t) {
+static void take_result(frame_header_trial *t) {
     frame_header_sizes_option *o = &t->option;
     const frame_beam_check_out *f = &t->found;
     o->passes = f->passes;
@@ -116,7 +109,7 @@ static int is_of_choice(frame_status status) {
 
 static frame_status try_one(const frame_header_sizes_in *in, const frame_header_choice *choice, size_t place,
                             int32_t plies, frame_array *trials) {
-    trial t = {0};
+    frame_header_trial t = {0};
     double thickness, width;
     frame_struct_blank(&frame_header_sizes_option_facts, &t.option);
     frame_beam_check_in_init(&t.check);
@@ -174,97 +167,8 @@ static frame_status try_all(const frame_header_sizes_in *in, frame_array *trials
     return status;
 }
 
-/* What ranks a choice: those that hold by cost or board feet, the others by how far they are from holding. */
-typedef struct ranking {
-    int by_cost;
-} ranking;
-
-static double measure(const ranking *r, const frame_header_sizes_option *o) {
-    return r->by_cost ? o->cost : o->board_feet;
-}
-
-static int comes_before(const ranking *r, const trial *a, const trial *b) {
-    const frame_header_sizes_option *x = &a->option, *y = &b->option;
-    if (x->passes != y->passes) return x->passes;
-    if (!x->passes) {
-        if (is_given(x->ratio) != is_given(y->ratio)) return is_given(x->ratio);
-        return x->ratio < y->ratio;
-    }
-    if (measure(r, x) != measure(r, y)) return measure(r, x) < measure(r, y);
-    if (x->plies != y->plies) return x->plies < y->plies;
-    return x->ratio < y->ratio;
-}
-
-/* Insertion: stable, and choices are few. */
-static void rank(const ranking *r, trial *trials, size_t count) {
-    for (size_t i = 1; i < count; i++) {
-        const trial moved = trials[i];
-        size_t at = i;
-        for (; at > 0 && comes_before(r, &moved, &trials[at - 1]); at--) trials[at] = trials[at - 1];
-        trials[at] = moved;
-    }
-}
-
-static const char *const check_names[] = {"", "bending", "shear", "bearing", "deflection"};
-
-/* Why a choice loses. */
-static const char *reason_of(const ranking *r, const trial *t, const trial *best, frame_answer *answer) {
-    char words[300], number[32];
-    const frame_header_sizes_option *o = &t->option;
-    if (t->refusal[0]) {
-        snprintf(words, sizeof words, "not checked: %s", t->refusal);
-    } else if (!o->passes) {
-        frame_number_print(o->ratio, 3, number, sizeof number);
-        snprintf(words, sizeof words, "fails in %s: %s of what is allowed", check_names[o->governs], number);
-    } else if (t == best) {
-        snprintf(words, sizeof words, "%s of those that hold", r->by_cost ? "the cheapest" : "the fewest board feet");
-    } else {
-        frame_number_print(measure(r, o) - measure(r, &best->option), 3, number, sizeof number);
-        snprintf(words, sizeof words, "holds, and %s %s more than the best", r->by_cost ? "costs" : "takes", number);
-        if (!r->by_cost) strncat(words, " in board feet", sizeof words - strlen(words) - 1);
-    }
-    return frame_answer_text(answer, words);
-}
-
-static frame_status give_options(const ranking *r, const frame_array *trials, frame_answer *answer) {
-    const trial *all = trials->items;
-    for (size_t i = 0; i < trials->count; i++) {
-        frame_header_sizes_option *option = frame_answer_add(answer, 0);
-        if (!option) return FRAME_NO_MEMORY;
-        *option = all[i].option;
-        option->reason = reason_of(r, &all[i], &all[0], answer);
-        option->name = frame_answer_text(answer, all[i].option.name);
-    }
-    return FRAME_OK;
-}
-
-static void give_best(const ranking *r, const frame_array *trials, const frame_header_sizes_in *in,
-                      frame_header_sizes_out *out) {
-    const trial *all = trials->items;
-    out->tried_count = (int32_t)trials->count;
-    out->passing_count = 0;
-    for (size_t i = 0; i < trials->count; i++) out->passing_count += all[i].option.passes;
-    out->passes = out->passing_count > 0;
-    out->known = all[0].refusal[0] ? FRAME_KNOWN_MEMORY : all[0].found.known;
-    out->cautions = FRAME_BIT(FRAME_HEADER_CAUTION_POINT_LOADS) | FRAME_BIT(FRAME_HEADER_CAUTION_SHORING);
-    if (!r->by_cost) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_BOARD_FEET);
-    if (in->compression_edge == FRAME_EDGE_HELD) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_EDGE);
-    if (!out->passes) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_NONE);
-    if (out->known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_MEMORY);
-    out->not_checked = FRAME_BIT(FRAME_HEADER_UNCHECKED_SUPPORTS) | FRAME_BIT(FRAME_HEADER_UNCHECKED_CODE);
-    if (!is_given(in->bearing_in)) out->not_checked |= FRAME_BIT(FRAME_HEADER_UNCHECKED_BEARING);
-    if (!out->passes) return;
-    const frame_header_sizes_option *best = &all[0].option;
-    if (best->plies > 1) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_PLIES);
-    out->size = best->size;
-    out->plies = best->plies;
-    out->board_feet = best->board_feet;
-    out->cost = r->by_cost ? best->cost : FRAME_NOT_GIVEN;
-    out->ratio = best->ratio;
-}
-
 /* The check of the best, or of the nearest, step by step. */
-static frame_status record_best(const trial *best, frame_working *record) {
+static frame_status record_best(const frame_header_trial *best, frame_working *record) {
     frame_beam_check_out again;
     if (!record || best->refusal[0]) return FRAME_OK;
     FRAME_HEADING(record, best->option.passes ? "The best choice" : "The choice that is nearest to holding");
@@ -276,15 +180,9 @@ static frame_status record_best(const trial *best, frame_working *record) {
 
 static frame_status solve(const frame_header_sizes_in *in, frame_answer *answer, frame_header_sizes_out *out,
                           frame_working *record) {
-    frame_array trials = {.item_size = sizeof(trial)};
-    ranking r = {1};
+    frame_array trials = {.item_size = sizeof(frame_header_trial)};
     frame_status status = try_all(in, &trials);
-    for (size_t i = 0; i < trials.count; i++) r.by_cost &= is_given(FRAME_ITEM(trial, trials, i).option.cost);
-    if (!status) {
-        rank(&r, trials.items, trials.count);
-        give_best(&r, &trials, in, out);
-        status = give_options(&r, &trials, answer);
-    }
+    if (!status) status = frame_header_rank(in, &trials, answer, out);
     if (!status) status = record_best(trials.items, record);
     frame_array_give(&trials);
     return status;
