@@ -1,13 +1,14 @@
 /** @file joint.h
  * Joints with dowel-type fasteners: nails, wood screws, lag screws and bolts, one alone across the grain of the joint, in
  * withdrawal, and the sum of a group against a demand. National Design Specification for Wood Construction, 2018 edition,
- * allowable stress design.
+ * allowable stress design or load and resistance factor design.
  */
 #ifndef FRAME_JOINT_H
 #define FRAME_JOINT_H
 
 #include <frame/base.h>
 #include <frame/drawing.h>
+#include <frame/load.h>
 #include <frame/material.h>
 
 FRAME_BEGIN
@@ -87,7 +88,9 @@ enum frame_dowel_lateral_caution_values {
     FRAME_DOWEL_LATERAL_CAUTION_REPORT = 8,     /**< "report". For a fastener of its own make the maker's evaluation report rules, not these equations. */
     FRAME_DOWEL_LATERAL_CAUTION_TOE_NAIL = 9,   /**< "toe_nail". Driven at about 30 degrees to the member and started a third of its length from the end (NDS 12.1.6), without splitting it. */
     FRAME_DOWEL_LATERAL_CAUTION_CLINCHED = 10,  /**< "clinched". The points must stand out by at least 3 D and be clinched. */
-    FRAME_DOWEL_LATERAL_CAUTION_MEMORY = 11     /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+    FRAME_DOWEL_LATERAL_CAUTION_MEMORY = 11,    /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+    FRAME_DOWEL_LATERAL_CAUTION_LRFD = 12,      /**< "lrfd". A factored strength: compare it with factored loads only. */
+    FRAME_DOWEL_LATERAL_CAUTION_DRIFT_PIN = 13  /**< "drift_pin". Three quarters of a bolt's value, and deeper by what head, washer and nut would hold (NDS 12.1.7). */
 };
 /** What a fastener's lateral value leaves unchecked. */
 typedef int32_t frame_dowel_lateral_not_checked;
@@ -140,6 +143,9 @@ typedef struct frame_dowel_lateral_in {
     double temperature_f;               /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
     double group_factor;                /**< 1 : >0..1. Group action factor C_g. */
     double geometry_factor;             /**< 1 : >0..1. Geometry factor C_Delta. */
+    double time_effect_factor;          /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3); 1.25 for impact is not for joints. */
+    frame_design_method method;         /**< ASD. Allowable stress design, or load and resistance factor design. */
+    int32_t spare;
 } frame_dowel_lateral_in;
 
 /** The lateral design value of one fastener, by every yield mode. */
@@ -179,6 +185,11 @@ typedef struct frame_dowel_lateral_out {
     double end_grain_factor;   /**< C_eg. */
     double toe_nail_factor;    /**< C_tn. */
     double diaphragm_factor;   /**< C_di. */
+    double format_factor;      /**< K_F of LRFD; 1 in ASD. */
+    double resistance_factor;  /**< phi_z of LRFD; 1 in ASD. */
+    double time_effect_factor; /**< lambda of LRFD; 1 in ASD. */
+    double drift_pin_factor;   /**< 0.75 for drift pins, 1 else. */
+    double yield_lb;           /**< The yield value that z_lb comes from: z_lb times the reduction term of its mode. */
 } frame_dowel_lateral_out;
 
 /** Finds the lateral design value of one dowel-type fastener by the yield-limit equations (NDS 2018 12.3): all six modes in
@@ -195,7 +206,8 @@ enum frame_dowel_withdrawal_caution_values {
     FRAME_DOWEL_WITHDRAWAL_CAUTION_POINT_OUT = 3, /**< "point_out". The point comes through the far side. */
     FRAME_DOWEL_WITHDRAWAL_CAUTION_TOE_NAIL = 4, /**< "toe_nail". Driven at about 30 degrees to the member and started a third of its length from the end (NDS 12.1.6), without splitting it. */
     FRAME_DOWEL_WITHDRAWAL_CAUTION_THREAD = 5,   /**< "thread". The length of thread was taken as usual for the kind; measure the screw in hand. */
-    FRAME_DOWEL_WITHDRAWAL_CAUTION_MEMORY = 6    /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_MEMORY = 6,   /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+    FRAME_DOWEL_WITHDRAWAL_CAUTION_LRFD = 7      /**< "lrfd". A factored strength: compare it with factored loads only. */
 };
 /** What a fastener's withdrawal value leaves unchecked. */
 typedef int32_t frame_dowel_withdrawal_not_checked;
@@ -228,6 +240,9 @@ typedef struct frame_dowel_withdrawal_in {
     double penetration_in;   /**< "from the length" : >0..48. Length that holds: of a nail its depth with the tip, of a wood screw the thread in the member, of a lag screw that thread without the tip. */
     double load_duration_factor; /**< 1 : 0.9..1.6. Load duration factor C_D. */
     double temperature_f;    /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
+    double time_effect_factor; /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3); 1.25 for impact is not for joints. */
+    frame_design_method method; /**< ASD. Allowable stress design, or load and resistance factor design. */
+    int32_t spare;
 } frame_dowel_withdrawal_in;
 
 /** The withdrawal design value of one fastener. */
@@ -248,6 +263,9 @@ typedef struct frame_dowel_withdrawal_out {
     double temperature_factor; /**< C_t. */
     double end_grain_factor;   /**< C_eg. */
     double toe_nail_factor;    /**< C_tn. */
+    double format_factor;      /**< K_F of LRFD; 1 in ASD. */
+    double resistance_factor;  /**< phi_z of LRFD; 1 in ASD. */
+    double time_effect_factor; /**< lambda of LRFD; 1 in ASD. */
 } frame_dowel_withdrawal_out;
 
 /** Finds what one nail, wood screw or lag screw holds against being pulled out (NDS 2018 12.2). FRAME_OUTSIDE_SCOPE for nails and

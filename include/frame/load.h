@@ -30,6 +30,13 @@ enum frame_load_duration_values {
     FRAME_DURATION_IMPACT = 6       /**< "impact". Impact: C_D 2.0; never for connections or pressure-treated wood. */
 };
 
+/** How safety is brought in. */
+typedef int32_t frame_design_method;
+enum frame_design_method_values {
+    FRAME_METHOD_ASD = 1, /**< "ASD" | "allowable stress design". Allowable stress design: loads as they are, strengths reduced, C_D by the shortest load. */
+    FRAME_METHOD_LRFD = 2 /**< "LRFD" | "load and resistance factor design" | "strength design". Load and resistance factor design: loads factored, K_F, phi and lambda on strengths, no C_D. */
+};
+
 /** A combination of loads for allowable stress design, ASCE 7-16 2.4.1. */
 typedef int32_t frame_load_combination;
 enum frame_load_combination_values {

@@ -6,7 +6,7 @@
 #include <string.h>
 
 #include "base/error.h"
-#include "joint/fastener.h"
+#include "joint/small.h"
 #include "joint_facts.h"
 #include "material/lumber.h"
 #include "table_dowel_bearing.h"
@@ -96,9 +96,7 @@ static frame_status of_wood(const frame_joint_member *member, double D_nom, fram
         bearing->angle_deg = member->angle_deg;
         return at_angle(member, D_nom, G, &bearing->strength_psi, w);
     }
-    FRAME_STEP(w, F_e_small, 16600 * pow(G, 1.84), "psi", "dowel bearing strength, any direction",
-               "NDS 2018 table 12.3.3, D < 1/4 in");
-    bearing->strength_psi = F_e_small;
+    bearing->strength_psi = frame_small_bearing(G, w);
     return FRAME_OK;
 }
 

@@ -2,6 +2,7 @@
 #include "joint/bearing.h"
 #include "joint/fastener.h"
 #include "joint/lateral_factors.h"
+#include "joint/lateral_usual.h"
 #include "joint/reach.h"
 #include "joint/yield.h"
 #include "joint_facts.h"
@@ -132,7 +133,7 @@ static void modes(const frame_dowel_lateral_in *in, lateral *l, frame_working *w
 static void record_reference(const frame_dowel_lateral_in *in, const lateral *l, frame_working *w) {
     const double Z_Im = l->values.im, Z_Is = l->values.is, Z_II = l->values.ii, Z_IIIm = l->values.iiim,
                  Z_IIIs = l->values.iiis, Z_IV = l->values.iv, r_p = l->reach.factor;
-    if (in->short_penetration == FRAME_SHORT_BY_TABLE && in->kind != FRAME_DOWEL_BOLT) {
+    if (in->short_penetration == FRAME_SHORT_BY_TABLE && !frame_dowel_is_bolt(in->kind)) {
         FRAME_STEP(w, Z, r_p * fmin(fmin(fmin(Z_Im, Z_Is), fmin(Z_II, Z_IIIm)), fmin(Z_IIIs, Z_IV)), "lb",
                    "reference value: the least, times the penetration factor", "NDS 2018 12.3.1");
     } else if (in->shear_planes == 1) {
@@ -162,16 +163,26 @@ static void cautions(const frame_dowel_lateral_in *in, const lateral *l, frame_d
     if (in->kind == FRAME_DOWEL_OTHER_DRIVEN) also(out, FRAME_DOWEL_LATERAL_CAUTION_REPORT);
     if (in->toe_nail) also(out, FRAME_DOWEL_LATERAL_CAUTION_TOE_NAIL);
     if (in->clinched) also(out, FRAME_DOWEL_LATERAL_CAUTION_CLINCHED);
+    if (in->method == FRAME_METHOD_LRFD) also(out, FRAME_DOWEL_LATERAL_CAUTION_LRFD);
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN) also(out, FRAME_DOWEL_LATERAL_CAUTION_DRIFT_PIN);
     if (out->known == FRAME_KNOWN_MEMORY) also(out, FRAME_DOWEL_LATERAL_CAUTION_MEMORY);
 }
 
-/* Rules recalled without a text: toe-nails, clinched points, the tip of short fasteners, gaps. */
+/* Rules recalled without a text: toe-nails, clinched points, the tip of short fasteners, gaps, pins, LRFD. */
 static int by_memory(const frame_dowel_lateral_in *in, const lateral *l) {
-    return in->toe_nail || in->clinched || in->gap_in > 0 ||
+    return in->toe_nail || in->clinched || in->gap_in > 0 || in->method == FRAME_METHOD_LRFD ||
+           in->kind == FRAME_DOWEL_DRIFT_PIN ||
            (l->reach.hold == FRAME_HOLD_BY_EQUATIONS && in->kind != FRAME_DOWEL_BOLT);
 }
 
+/* The reduction term of the mode that governs. */
+static double governing_reduction(const lateral *l) {
+    if (l->values.mode <= FRAME_MODE_IS) return l->yield.R_d_I;
+    return l->values.mode == FRAME_MODE_II ? l->yield.R_d_II : l->yield.R_d_III;
+}
+
 static void give(const lateral *l, frame_dowel_lateral_out *out) {
+    out->yield_lb = out->z_lb * governing_reduction(l);
     out->mode = l->values.mode;
     out->hold = l->reach.hold;
     out->z_im_lb = l->values.im;
@@ -201,7 +212,7 @@ static void forget(uint64_t *assumed, int bit, int used) {
 }
 
 static void assumed(const frame_dowel_lateral_in *in, const lateral *l, uint64_t *bits) {
-    const int bolt = in->kind == FRAME_DOWEL_BOLT, depth = in->penetration_in != FRAME_NOT_GIVEN;
+    const int bolt = frame_dowel_is_bolt(in->kind), depth = in->penetration_in != FRAME_NOT_GIVEN;
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_ROOT_DIAMETER_IN, l->root);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_LENGTH_IN, !bolt && !depth && l->fastener.length_in != FRAME_NOT_GIVEN);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_TIP_IN,
@@ -213,6 +224,7 @@ static void assumed(const frame_dowel_lateral_in *in, const lateral *l, uint64_t
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_SHORT_PENETRATION, !bolt);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_SHRINKS_FREELY,
            in->made == FRAME_SERVICE_WET && in->service == FRAME_SERVICE_DRY);
+    forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_TIME_EFFECT_FACTOR, 0);
     forget(bits, FRAME_ASSUMED_DOWEL_LATERAL_IN_CLINCHED, 0);
 }
 
@@ -236,4 +248,4 @@ static frame_status compute(const frame_dowel_lateral_in *in, frame_dowel_latera
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(dowel_lateral, compute);
+FRAME_IMPLEMENT_USUAL(dowel_lateral, compute, frame_lateral_usual);

@@ -20,6 +20,8 @@ static frame_status sensible(const frame_dowel_withdrawal_in *in) {
     const int lag = in->kind == FRAME_DOWEL_LAG_SCREW, nail = frame_dowel_is_nail(in->kind);
     if (in->kind == FRAME_DOWEL_BOLT)
         return outside("kind", "nails and screws", "a bolt is held by its nut and washer, not by withdrawal");
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN)
+        return outside("kind", "nails and screws", "a drift pin's hold along its length is found by test only");
     if (in->kind == FRAME_DOWEL_OTHER_DRIVEN)
         return outside("kind", "nails, wood screws, lag screws",
                        "for a fastener of another make the maker's report has the value");
@@ -122,23 +124,43 @@ static double wet_factor(const frame_dowel_withdrawal_in *in) {
     return in->toe_nail || in->made == in->service ? 1 : 0.25;
 }
 
-static void adjust(const frame_dowel_withdrawal_in *in, frame_dowel_withdrawal_out *out, frame_working *w) {
+/* W' by either method; out has the factors, recorded here. */
+static double adjusted(const frame_dowel_withdrawal_in *in, const frame_dowel_withdrawal_out *out, frame_working *w) {
     const double W_all = out->w_lb;
     FRAME_HEADING(w, "Adjustment");
-    FRAME_GIVEN(w, C_D, in->load_duration_factor, "", "load duration factor, NDS 2.3.2");
-    FRAME_TABLE(w, C_M, wet_factor(in), "", "wet service factor", "NDS 2018 table 11.3.3");
-    FRAME_TABLE(w, C_t, frame_connection_temperature(in->temperature_f, in->service == FRAME_SERVICE_WET), "",
-                "temperature factor", "NDS 2018 table 11.3.4");
-    FRAME_TABLE(w, C_eg, in->end_grain ? 0.75 : 1, "", "end grain factor", "NDS 2018 12.5.2");
-    FRAME_TABLE(w, C_tn, in->toe_nail ? 0.67 : 1, "", "toe-nail factor", "NDS 2018 12.5.4");
+    FRAME_TABLE(w, C_M, out->wet_factor, "", "wet service factor", "NDS 2018 table 11.3.3");
+    FRAME_TABLE(w, C_t, out->temperature_factor, "", "temperature factor", "NDS 2018 table 11.3.4");
+    FRAME_TABLE(w, C_eg, out->end_grain_factor, "", "end grain factor", "NDS 2018 12.5.2");
+    FRAME_TABLE(w, C_tn, out->toe_nail_factor, "", "toe-nail factor", "NDS 2018 12.5.4");
+    if (in->method == FRAME_METHOD_LRFD) {
+        FRAME_TABLE(w, K_F, out->format_factor, "", "format conversion factor", "NDS 2018 table N1, from memory");
+        FRAME_TABLE(w, phi_z, out->resistance_factor, "", "resistance factor", "NDS 2018 table N2, from memory");
+        FRAME_GIVEN(w, lambda, out->time_effect_factor, "", "time effect factor, NDS table N3");
+        FRAME_STEP(w, W_prime, W_all * C_M * C_t * C_eg * C_tn * K_F * phi_z * lambda, "lb",
+                   "adjusted withdrawal value of the fastener, factored", "NDS 2018 table 11.3.1");
+        return W_prime;
+    }
+    FRAME_GIVEN(w, C_D, out->duration_factor, "", "load duration factor, NDS 2.3.2");
     FRAME_STEP(w, W_prime, W_all * C_D * C_M * C_t * C_eg * C_tn, "lb", "adjusted withdrawal value of the fastener",
                "NDS 2018 table 11.3.1");
-    out->adjusted_lb = W_prime;
-    out->duration_factor = C_D;
-    out->wet_factor = C_M;
-    out->temperature_factor = C_t;
-    out->end_grain_factor = C_eg;
-    out->toe_nail_factor = C_tn;
+    return W_prime;
+}
+
+static frame_status adjust(const frame_dowel_withdrawal_in *in, frame_dowel_withdrawal_out *out, frame_working *w) {
+    frame_method_factors factors = {1, 1, 1};
+    const frame_status status =
+        frame_method_factors_of(in->method, in->load_duration_factor, in->time_effect_factor, &factors);
+    if (status) return status;
+    out->duration_factor = in->load_duration_factor;
+    out->wet_factor = wet_factor(in);
+    out->temperature_factor = frame_connection_temperature(in->temperature_f, in->service == FRAME_SERVICE_WET);
+    out->end_grain_factor = in->end_grain ? 0.75 : 1;
+    out->toe_nail_factor = in->toe_nail ? 0.67 : 1;
+    out->format_factor = factors.format;
+    out->resistance_factor = factors.resistance;
+    out->time_effect_factor = factors.time_effect;
+    out->adjusted_lb = adjusted(in, out, w);
+    return FRAME_OK;
 }
 
 static void also(frame_dowel_withdrawal_out *out, int bit) {
@@ -155,12 +177,15 @@ static void remarks(const frame_dowel_withdrawal_in *in, const hold *found, fram
     if (found->out > 0) also(out, FRAME_DOWEL_WITHDRAWAL_CAUTION_POINT_OUT);
     if (in->toe_nail) also(out, FRAME_DOWEL_WITHDRAWAL_CAUTION_TOE_NAIL);
     if (screw && !depth && in->thread_in == FRAME_NOT_GIVEN) also(out, FRAME_DOWEL_WITHDRAWAL_CAUTION_THREAD);
-    if (in->toe_nail) out->known = FRAME_KNOWN_MEMORY;
+    if (in->method == FRAME_METHOD_LRFD) also(out, FRAME_DOWEL_WITHDRAWAL_CAUTION_LRFD);
+    if (in->toe_nail || in->method == FRAME_METHOD_LRFD) out->known = FRAME_KNOWN_MEMORY;
     if (out->known == FRAME_KNOWN_MEMORY) also(out, FRAME_DOWEL_WITHDRAWAL_CAUTION_MEMORY);
     if (depth)
         out->assumed &= ~(FRAME_BIT(FRAME_ASSUMED_DOWEL_WITHDRAWAL_IN_LENGTH_IN) |
                           FRAME_BIT(FRAME_ASSUMED_DOWEL_WITHDRAWAL_IN_THREAD_IN) |
                           FRAME_BIT(FRAME_ASSUMED_DOWEL_WITHDRAWAL_IN_SIDE_THICKNESS_IN));
+    if (in->method == FRAME_METHOD_ASD)
+        out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_DOWEL_WITHDRAWAL_IN_TIME_EFFECT_FACTOR);
     if (depth || !lag) out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_DOWEL_WITHDRAWAL_IN_TIP_IN);
 }
 
@@ -184,9 +209,9 @@ static frame_status compute(const frame_dowel_withdrawal_in *in, frame_dowel_wit
     out->penetration_in = p;
     out->w_lb = W_all;
     out->point_out_in = found.out;
-    adjust(in, out, w);
-    remarks(in, &found, out);
-    return FRAME_OK;
+    status = adjust(in, out, w);
+    if (!status) remarks(in, &found, out);
+    return status;
 }
 
 FRAME_IMPLEMENT(dowel_withdrawal, compute);

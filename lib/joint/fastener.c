@@ -56,35 +56,55 @@ static void take_row(const frame_fastener_row *row, frame_fastener *fastener) {
                                  row->thread_in,   row->known,   row->source};
 }
 
+/* The table's rows of a kind stand together; none of a kind that has no sizes. */
+static const frame_fastener_row *first_of(frame_dowel_kind kind) {
+    const size_t kinds = sizeof frame_fastener_at / sizeof *frame_fastener_at;
+    const int place = (size_t)kind < kinds ? frame_fastener_at[kind] : 0;
+    return frame_fastener_table + (place ? place - 1 : frame_fastener_rows);
+}
+
+static int is_of(const frame_fastener_row *row, frame_dowel_kind kind) {
+    return row < frame_fastener_table + frame_fastener_rows && row->kind == kind;
+}
+
 static frame_status unknown_size(frame_dowel_kind kind, const char *size) {
-    const char *word = frame_dowel_word(kind);
     char valid[VALID_LENGTH] = "";
     size_t length = 0;
-    for (int i = 0; i < frame_fastener_rows; i++) {
-        if (strcmp(frame_fastener_table[i].kind, word)) continue;
+    for (const frame_fastener_row *row = first_of(kind); is_of(row, kind); row++) {
         const int more = snprintf(valid + length, sizeof valid - length, "%s%s%s", length ? ", " : "",
-                                  kind == FRAME_DOWEL_WOOD_SCREW ? "No." : "", frame_fastener_table[i].size);
+                                  kind == FRAME_DOWEL_WOOD_SCREW ? "No." : "", row->size);
         if (more < 0 || (size_t)more >= sizeof valid - length) break;
         length += (size_t)more;
     }
     return frame_fail(FRAME_UNKNOWN_NAME, "size", size, valid, "size: \"%.40s\" is not a size of %s; known are %s",
-                      size, word, valid);
+                      size, frame_dowel_word(kind), valid);
+}
+
+static const frame_fastener_row *row_named(frame_dowel_kind kind, const char *name) {
+    for (const frame_fastener_row *row = first_of(kind); is_of(row, kind); row++)
+        if (*row->size == *name && !strcmp(row->size, name)) return row;
+    return NULL;
+}
+
+static const frame_fastener_row *row_of_size(frame_dowel_kind kind, const char *size) {
+    const frame_fastener_row *row = row_named(kind, size);
+    if (row) return row;
+    char plain[SIZE_LENGTH];
+    plain_size(size, plain);
+    return row_named(kind, plain);
+}
+
+int frame_fastener_find_quietly(frame_dowel_kind kind, const char *size, frame_fastener *fastener) {
+    const frame_fastener_row *row = row_of_size(kind, size);
+    if (row) take_row(row, fastener);
+    return row != NULL;
 }
 
 static frame_status by_size(frame_dowel_kind kind, const char *size, frame_fastener *fastener) {
-    if (kind == FRAME_DOWEL_OTHER_DRIVEN)
-        return frame_fail(FRAME_CONFLICT, "size", size, "no size",
-                          "size: no sizes are known of a fastener of another make; give diameter_in");
-    const char *word = frame_dowel_word(kind);
-    char plain[SIZE_LENGTH];
-    plain_size(size, plain);
-    for (int i = 0; i < frame_fastener_rows; i++) {
-        const frame_fastener_row *row = &frame_fastener_table[i];
-        if (strcmp(row->size, plain) || strcmp(row->kind, word)) continue;
-        take_row(row, fastener);
-        return FRAME_OK;
-    }
-    return unknown_size(kind, size);
+    if (kind == FRAME_DOWEL_OTHER_DRIVEN || kind == FRAME_DOWEL_DRIFT_PIN)
+        return frame_fail(FRAME_CONFLICT, "size", size, "no size", "size: no sizes are known of %s; give diameter_in",
+                          kind == FRAME_DOWEL_DRIFT_PIN ? "drift pins" : "a fastener of another make");
+    return frame_fastener_find_quietly(kind, size, fastener) ? FRAME_OK : unknown_size(kind, size);
 }
 
 /* Screws and bolts have their root diameter by their nominal one; of a nail only the diameter is known then. */
@@ -93,13 +113,8 @@ static void by_diameter(frame_dowel_kind kind, double diameter_in, frame_fastene
     *fastener = (frame_fastener){diameter_in,     FRAME_NOT_GIVEN,  FRAME_NOT_GIVEN, FRAME_NOT_GIVEN,
                                  FRAME_NOT_GIVEN, FRAME_KNOWN_USER, "given"};
     if (!frame_dowel_is_threaded(kind)) return;
-    const char *word = frame_dowel_word(kind);
-    for (int i = 0; i < frame_fastener_rows; i++) {
-        const frame_fastener_row *row = &frame_fastener_table[i];
-        if (fabs(row->diameter_in - diameter_in) > near || strcmp(row->kind, word)) continue;
-        take_row(row, fastener);
-        return;
-    }
+    for (const frame_fastener_row *row = first_of(kind); is_of(row, kind); row++)
+        if (fabs(row->diameter_in - diameter_in) <= near) take_row(row, fastener);
 }
 
 frame_status frame_fastener_find(frame_dowel_kind kind, const char *size, double diameter_in,
@@ -120,6 +135,7 @@ frame_status frame_fastener_find(frame_dowel_kind kind, const char *size, double
 static int in_family(frame_dowel_kind kind, char family) {
     switch (kind) {
         case FRAME_DOWEL_BOLT:
+        case FRAME_DOWEL_DRIFT_PIN:
             return family == 'b';
         case FRAME_DOWEL_RING_SHANK_NAIL:
             return family == 'h';
@@ -140,8 +156,8 @@ static frame_status no_yield(frame_dowel_kind kind, double nominal_in) {
                       frame_dowel_word(kind), written);
 }
 
-frame_status frame_fastener_yield(frame_dowel_kind kind, double nominal_in, double *yield_psi, frame_known *known,
-                                  const char **source) {
+int frame_fastener_yield_quietly(frame_dowel_kind kind, double nominal_in, double *yield_psi, frame_known *known,
+                                 const char **source) {
     for (int i = 0; i < frame_bending_yield_rows; i++) {
         const frame_bending_yield_row *row = &frame_bending_yield_table[i];
         if (nominal_in > row->to_in || !in_family(kind, *row->family)) continue;
@@ -149,7 +165,13 @@ frame_status frame_fastener_yield(frame_dowel_kind kind, double nominal_in, doub
         *yield_psi = row->yield_psi;
         *known = row->known;
         *source = row->source;
-        return FRAME_OK;
+        return 1;
     }
+    return 0;
+}
+
+frame_status frame_fastener_yield(frame_dowel_kind kind, double nominal_in, double *yield_psi, frame_known *known,
+                                  const char **source) {
+    if (frame_fastener_yield_quietly(kind, nominal_in, yield_psi, known, source)) return FRAME_OK;
     return no_yield(kind, nominal_in);
 }

@@ -19,12 +19,17 @@ frame_status frame_fastener_find(frame_dowel_kind kind, const char *size, double
 frame_status frame_fastener_yield(frame_dowel_kind kind, double nominal_in, double *yield_psi, frame_known *known,
                                   const char **source);
 
+/* The same without a word on failure; they give 1 where there is one. */
+int frame_fastener_find_quietly(frame_dowel_kind kind, const char *size, frame_fastener *fastener);
+int frame_fastener_yield_quietly(frame_dowel_kind kind, double nominal_in, double *yield_psi, frame_known *known,
+                                 const char **source);
+
 static inline int frame_dowel_is_nail(frame_dowel_kind kind) {
     return kind >= FRAME_DOWEL_COMMON_NAIL && kind <= FRAME_DOWEL_RING_SHANK_NAIL;
 }
-/* Held by its point, unlike a bolt. */
-static inline int frame_dowel_is_driven(frame_dowel_kind kind) {
-    return kind != FRAME_DOWEL_BOLT;
+/* Bears in a drilled hole all along, without a point that must be held. */
+static inline int frame_dowel_is_bolt(frame_dowel_kind kind) {
+    return kind == FRAME_DOWEL_BOLT || kind == FRAME_DOWEL_DRIFT_PIN;
 }
 static inline int frame_dowel_is_threaded(frame_dowel_kind kind) {
     return kind == FRAME_DOWEL_WOOD_SCREW || kind == FRAME_DOWEL_LAG_SCREW || kind == FRAME_DOWEL_BOLT;

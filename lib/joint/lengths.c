@@ -27,21 +27,19 @@ static void add(list *lengths, const char *size, double nominal_in, double lengt
 
 static void nails(const frame_dowel_reach_in *in, const frame_fastener *fastener, list *lengths) {
     const int one_diameter = in->diameter_in != FRAME_NOT_GIVEN || in->kind == FRAME_DOWEL_RING_SHANK_NAIL;
-    const char *word = frame_dowel_word(in->kind);
     for (int i = 0; i < frame_fastener_rows; i++) {
         const frame_fastener_row *row = &frame_fastener_table[i];
-        if (strcmp(row->kind, word) || row->length_in == FRAME_NOT_GIVEN) continue;
+        if (row->kind != in->kind || row->length_in == FRAME_NOT_GIVEN) continue;
         if (one_diameter && fabs(row->diameter_in - fastener->nominal_in) > near) continue;
         add(lengths, row->size, row->diameter_in, row->length_in);
     }
 }
 
 static void by_table(const frame_dowel_reach_in *in, const frame_fastener *fastener, list *lengths) {
-    const char *word = frame_dowel_word(in->kind);
     for (int i = 0; i < frame_fastener_lengths_rows; i++) {
         const frame_fastener_lengths_row *row = &frame_fastener_lengths_table[i];
         const int other = fastener->nominal_in < row->least_in - near || fastener->nominal_in > row->most_in + near;
-        if (strcmp(row->kind, word) || other) continue;
+        if (row->kind != in->kind || other) continue;
         const int steps = (int)floor((row->to_in - row->from_in) / row->step_in + 0.5);
         for (int n = 0; n <= steps; n++) add(lengths, NULL, fastener->nominal_in, row->from_in + n * row->step_in);
     }

@@ -5,14 +5,11 @@
 
 #include "base/error.h"
 #include "base/number.h"
-#include "working/record.h"
+#include "joint/small.h"
 
 #define LENGTHS "NDS 2018 12.3.5"
 
 enum { NUMBER_LENGTH = 32 };
-
-/* Depths are compared with this play, so that exactly 6 D counts. */
-static const double play = 1e-9;
 
 static frame_status too_short(const frame_dowel_lateral_in *in, double p, double p_min) {
     char depth[NUMBER_LENGTH], least[NUMBER_LENGTH], valid[2 * NUMBER_LENGTH];
@@ -34,10 +31,14 @@ static frame_status too_short(const frame_dowel_lateral_in *in, double p, double
 
 /* The least depth that counts. Clinched points need none (12.1.6.5). */
 static frame_status enough(const frame_dowel_lateral_in *in, double D_nom, double p, double *least, frame_working *w) {
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN) {
+        *least = 0;
+        return p <= FRAME_DEPTH_PLAY ? too_short(in, p, 0) : FRAME_OK;
+    }
     if (in->clinched) {
         FRAME_CASE(w, "points clinched", "no least penetration", "NDS 2018 12.1.6, from memory");
         *least = 0;
-        return p < -play ? too_short(in, p, 0) : FRAME_OK;
+        return p < -FRAME_DEPTH_PLAY ? too_short(in, p, 0) : FRAME_OK;
     }
     if (in->kind == FRAME_DOWEL_LAG_SCREW) {
         FRAME_STEP(w, p_min, 4 * D_nom, "in", "least penetration that counts, without the tip", "NDS 2018 12.1.4.6");
@@ -47,7 +48,7 @@ static frame_status enough(const frame_dowel_lateral_in *in, double D_nom, doubl
                    in->kind == FRAME_DOWEL_WOOD_SCREW ? "NDS 2018 12.1.5.6" : "NDS 2018 12.1.6.5");
         *least = p_min;
     }
-    return p < *least - play ? too_short(in, p, *least) : FRAME_OK;
+    return p < *least - FRAME_DEPTH_PLAY ? too_short(in, p, *least) : FRAME_OK;
 }
 
 /* The printed tables' way: the value at full depth, reduced in proportion. */
@@ -70,20 +71,17 @@ static double by_table(const frame_dowel_lateral_in *in, double D_nom, double p,
 static double by_equations(const frame_dowel_lateral_in *in, double D_nom, const frame_point *found, frame_reach *reach,
                            frame_working *w) {
     const double p = found->penetration, E = found->tip;
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN) {
+        FRAME_STEP(w, l_p, p, "in", "bearing length", LENGTHS);
+        reach->hold = FRAME_HOLD_FULL;
+        return l_p;
+    }
     if (in->kind == FRAME_DOWEL_LAG_SCREW) {
         FRAME_STEP(w, l_p, p, "in", "bearing length, the tip left out", LENGTHS);
         reach->hold = FRAME_HOLD_FULL;
         return l_p;
     }
-    if (p >= 10 * D_nom - play || E == 0) {
-        FRAME_STEP(w, l_p, p, "in", "bearing length", LENGTHS);
-        reach->hold = p >= 10 * D_nom - play ? FRAME_HOLD_FULL : FRAME_HOLD_THROUGH;
-        return l_p;
-    }
-    FRAME_CASE(w, "p < 10 * D_nom", "short: half of the tip is left out", "NDS 2018 12.3.5.3, from memory");
-    FRAME_STEP(w, l_p, p - E / 2, "in", "bearing length", "NDS 2018 12.3.5.3, from memory");
-    reach->hold = FRAME_HOLD_BY_EQUATIONS;
-    return l_p;
+    return frame_bearing_of_point(p, E, D_nom, &reach->hold, w);
 }
 
 /* A nail of 12d or smaller in double shear, through side members of 3/8 in and more. */
@@ -172,6 +170,9 @@ static frame_status sensible(const frame_dowel_lateral_in *in) {
     if (in->shear_planes == 2 && in->short_penetration == FRAME_SHORT_BY_TABLE)
         return frame_fail(FRAME_CONFLICT, "short_penetration", "table", "\"equations\"",
                           "short_penetration: the tables' reduction is for single shear; use \"equations\"");
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN && in->short_penetration == FRAME_SHORT_BY_TABLE)
+        return frame_fail(FRAME_CONFLICT, "short_penetration", "table", "\"equations\"",
+                          "short_penetration: no table has drift pins; use \"equations\"");
     const frame_joint_material last = in->shear_planes == 1 ? in->main_material : in->side_material;
     if (in->kind != FRAME_DOWEL_BOLT && (is_steel(last) || last == FRAME_JOINT_CONCRETE))
         return frame_fail(FRAME_OUTSIDE_SCOPE, in->shear_planes == 1 ? "main_material" : "side_material", "",

@@ -19,7 +19,9 @@ double frame_driven_length(const frame_dowel_lateral_in *in, const frame_fastene
     return in->length_in != FRAME_NOT_GIVEN ? in->length_in : fastener->length_in;
 }
 
+/* A drift pin is blunt. */
 static double tip_of(const frame_dowel_lateral_in *in, const frame_fastener *fastener) {
+    if (in->kind == FRAME_DOWEL_DRIFT_PIN) return 0;
     if (in->tip_in != FRAME_NOT_GIVEN) return in->tip_in;
     return fastener->tip_in != FRAME_NOT_GIVEN ? fastener->tip_in : 2 * fastener->nominal_in;
 }

@@ -1,6 +1,6 @@
 /* The reduction terms R_d, from the yield value to the allowable one: NDS table 12.3.1B. */
+#include "joint/small.h"
 #include "joint/yield.h"
-#include "working/record.h"
 
 #define TABLE_B "NDS 2018 table 12.3.1B"
 
@@ -11,8 +11,7 @@ static void keep(frame_yield *joint, double one, double two, double three) {
 }
 
 static void small(frame_yield *joint, frame_working *w) {
-    const double D = joint->D;
-    FRAME_STEP(w, K_D, D <= 0.17 ? 2.2 : 10 * D + 0.5, "", "reduction by diameter", TABLE_B);
+    const double K_D = frame_small_reduction(joint->D, w);
     FRAME_STEP(w, R_d_I, K_D, "", "reduction term of mode I", TABLE_B);
     FRAME_STEP(w, R_d_II, K_D, "", "reduction term of mode II", TABLE_B);
     FRAME_STEP(w, R_d_III, K_D, "", "reduction term of modes III and IV", TABLE_B);
@@ -21,10 +20,9 @@ static void small(frame_yield *joint, frame_working *w) {
 
 /* Threaded, 1/4 in or more by name and less at the root. */
 static void slender(frame_yield *joint, double theta, frame_working *w) {
-    const double D = joint->D;
     FRAME_CASE(w, "D_nom >= 0.25 && D < 0.25",
                "threaded, 1/4 in or more with a root under 1/4 in: both reductions together", TABLE_B " footnote 1");
-    FRAME_STEP(w, K_D, D <= 0.17 ? 2.2 : 10 * D + 0.5, "", "reduction by diameter", TABLE_B);
+    const double K_D = frame_small_reduction(joint->D, w);
     FRAME_STEP(w, K_theta, 1 + 0.25 * theta / 90, "", "reduction by angle", TABLE_B);
     FRAME_STEP(w, R_d_I, K_D * K_theta, "", "reduction term of mode I", TABLE_B " footnote 1");
     FRAME_STEP(w, R_d_II, K_D * K_theta, "", "reduction term of mode II", TABLE_B " footnote 1");

@@ -17,6 +17,13 @@
  * is FRAME_IMPLEMENT for what is called by the million: without a working, compute writes into the caller's own struct, so
  * that it must set every figure itself, and none before all that can fail is behind it.
  *
+ *     static int usual(const frame_X_in *in, frame_X_out *out) { ... }
+ *     FRAME_IMPLEMENT_USUAL(X, compute, usual)
+ *
+ * is FRAME_IMPLEMENT with a short way for what is asked most: usual gets the caller's own struct, of today's size but not
+ * checked, and either gives 0 and leaves out as it is, for whatever is not plainly in order, or fills all of out, to the bit as
+ * compute would.
+ *
  * Structs are copied by memcpy of a size known at run time: compilers else write them out as string instructions, which cost
  * more than a whole calculation.
  */
@@ -58,7 +65,8 @@ frame_status frame_no_out(const char *calculation);
     }                                                                                                                \
     typedef frame_##X##_in frame_##X##_in
 
-#define FRAME_IMPLEMENT_QUICK(X, compute)                                                                            \
+/* Compute into a struct of our own, and give what the caller has room for. */
+#define FRAME_THROUGH_COPY(X, compute)                                                                               \
     static frame_status X##_through_copy(const frame_##X##_in *read, uint64_t assumed, frame_##X##_out *out,         \
                                          size_t out_size, frame_working *working) {                                  \
         frame_##X##_out result;                                                                                      \
@@ -70,7 +78,10 @@ frame_status frame_no_out(const char *calculation);
         if (status && working) frame_working_roll_back(working, position);                                           \
         if (!status) frame_struct_give(&frame_##X##_out_facts, &result, out, out_size);                              \
         return status;                                                                                               \
-    }                                                                                                                \
+    }
+
+#define FRAME_IMPLEMENT_QUICK(X, compute)                                                                            \
+    FRAME_THROUGH_COPY(X, compute)                                                                                   \
     frame_status frame_##X##_sized(const frame_##X##_in *in, frame_##X##_out *out, size_t out_size,                  \
                                    frame_working *working) {                                                         \
         frame_##X##_in read;                                                                                         \
@@ -83,6 +94,27 @@ frame_status frame_no_out(const char *calculation);
         out->struct_size = sizeof *out;                                                                              \
         out->struct_id = frame_##X##_out_facts.id;                                                                   \
         out->assumed = assumed;                                                                                      \
+        return FRAME_OK;                                                                                             \
+    }                                                                                                                \
+    typedef frame_##X##_in frame_##X##_in
+
+#define FRAME_IMPLEMENT_USUAL(X, compute, usual)                                                                     \
+    FRAME_THROUGH_COPY(X, compute)                                                                                   \
+    static FRAME_RECORD_COLD frame_status X##_unusual(const frame_##X##_in *in, frame_##X##_out *out,                \
+                                                      size_t out_size, frame_working *working) {                     \
+        frame_##X##_in read;                                                                                         \
+        uint64_t assumed = 0;                                                                                        \
+        if (!out || out_size < 2 * sizeof(uint32_t)) return frame_no_out(#X);                                        \
+        frame_status status = frame_##X##_in_read(in, &read, &assumed);                                              \
+        return status ? status : X##_through_copy(&read, assumed, out, out_size, working);                           \
+    }                                                                                                                \
+    frame_status frame_##X##_sized(const frame_##X##_in *in, frame_##X##_out *out, size_t out_size,                  \
+                                   frame_working *working) {                                                         \
+        const int ours = in && out && !working && out_size >= sizeof *out && in->struct_size == sizeof *in;          \
+        if (!ours || in->struct_id != frame_##X##_in_facts.id || !usual(in, out))                                    \
+            return X##_unusual(in, out, out_size, working);                                                          \
+        out->struct_size = sizeof *out;                                                                              \
+        out->struct_id = frame_##X##_out_facts.id;                                                                   \
         return FRAME_OK;                                                                                             \
     }                                                                                                                \
     typedef frame_##X##_in frame_##X##_in

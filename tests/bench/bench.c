@@ -181,6 +181,132 @@ static double run_batch(void) {
     return batch_ratio[JOBS - 1];
 }
 
+/* Nails in single shear: what the bare formulas work on. */
+typedef struct bare_nail {
+    double d, fyb, side_g, main_g, side_in, length, tip;
+    /* The factors of NDS table 11.3.1. */
+    double c_d, c_m, c_t, c_g, c_delta, c_eg, c_di, c_tn;
+} bare_nail;
+typedef struct bare_value {
+    double fe_main, fe_side, reduction, main_in, penetration, least;
+    double im, is, ii, iiim, iiis, iv, z, adjusted;
+    int mode;
+} bare_value;
+
+static frame_dowel_lateral_in nails[JOBS];
+static bare_nail bare_nails[JOBS];
+static bare_value bare_values[JOBS];
+
+static void prepare_nails(void) {
+    static const char *const sizes[] = {"8d", "10d", "16d", "20d"}, *const species[] = {"DFL", "HF", "SPF", "SP"};
+    static const double diameters[] = {0.131, 0.148, 0.162, 0.192}, lengths_in[] = {2.5, 3, 3.5, 4},
+                        yields[] = {100000, 90000, 90000, 80000}, gravities[] = {0.5, 0.43, 0.42, 0.55};
+    for (int i = 0; i < JOBS; i++) {
+        frame_dowel_lateral_in *in = &nails[i];
+        frame_dowel_lateral_in_init(in);
+        in->kind = FRAME_DOWEL_COMMON_NAIL;
+        in->size = sizes[i % 4];
+        in->side_thickness_in = 0.75 + i % 7 * 0.125;
+        frame_species_find(species[i % 4], &in->side_species);
+        frame_species_find(species[i / 4 % 4], &in->main_species);
+        in->load_duration_factor = i % 3 ? 1 : 1.6;
+        bare_nails[i] = (bare_nail){diameters[i % 4],
+                                    yields[i % 4],
+                                    gravities[i % 4],
+                                    gravities[i / 4 % 4],
+                                    in->side_thickness_in,
+                                    lengths_in[i % 4],
+                                    2 * diameters[i % 4],
+                                    in->load_duration_factor,
+                                    1,
+                                    1,
+                                    1,
+                                    1,
+                                    1,
+                                    1,
+                                    1};
+    }
+}
+
+/* All six modes with nothing round them, every figure kept. */
+static void bare_lateral(const bare_nail *n, bare_value *v) {
+    const double d = n->d, ls = n->side_in;
+    v->fe_main = 16600 * pow(n->main_g, 1.84);
+    v->fe_side = 16600 * pow(n->side_g, 1.84);
+    v->reduction = d <= 0.17 ? 2.2 : 10 * d + 0.5;
+    v->penetration = n->length - ls;
+    v->least = 6 * d;
+    v->main_in = v->penetration < 10 * d ? v->penetration - n->tip / 2 : v->penetration;
+    const double lm = v->main_in, re = v->fe_main / v->fe_side, rt = lm / ls;
+    const double k1 = (sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re) - re * (1 + rt)) / (1 + re);
+    const double k2 = -1 + sqrt(2 * (1 + re) + 2 * n->fyb * (1 + 2 * re) * d * d / (3 * v->fe_main * lm * lm));
+    const double k3 = -1 + sqrt(2 * (1 + re) / re + 2 * n->fyb * (2 + re) * d * d / (3 * v->fe_main * ls * ls));
+    v->im = d * lm * v->fe_main / v->reduction;
+    v->is = d * ls * v->fe_side / v->reduction;
+    v->ii = k1 * d * ls * v->fe_side / v->reduction;
+    v->iiim = k2 * d * lm * v->fe_main / ((1 + 2 * re) * v->reduction);
+    v->iiis = k3 * d * ls * v->fe_main / ((2 + re) * v->reduction);
+    v->iv = d * d / v->reduction * sqrt(2 * v->fe_main * n->fyb / (3 * (1 + re)));
+    v->z = v->im, v->mode = FRAME_MODE_IM;
+    if (v->is < v->z) v->z = v->is, v->mode = FRAME_MODE_IS;
+    if (v->ii < v->z) v->z = v->ii, v->mode = FRAME_MODE_II;
+    if (v->iiim < v->z) v->z = v->iiim, v->mode = FRAME_MODE_IIIM;
+    if (v->iiis < v->z) v->z = v->iiis, v->mode = FRAME_MODE_IIIS;
+    if (v->iv < v->z) v->z = v->iv, v->mode = FRAME_MODE_IV;
+    v->adjusted = v->z * n->c_d * n->c_m * n->c_t * n->c_g * n->c_delta * n->c_eg * n->c_di * n->c_tn;
+}
+
+static double run_bare_nails(void) {
+    for (int i = 0; i < JOBS; i++) bare_lateral(&bare_nails[i], &bare_values[i]);
+    return bare_values[JOBS - 1].z;
+}
+
+static double run_nails(void) {
+    double sum = 0;
+    frame_dowel_lateral_out out;
+    for (int i = 0; i < JOBS; i++) {
+        if (frame_dowel_lateral(&nails[i], &out, NULL)) exit(1);
+        sum += out.adjusted_lb;
+    }
+    return sum;
+}
+
+static double nail_values[JOBS];
+static double run_nail_batch(void) {
+    static double thicknesses[JOBS], durations[JOBS], diameters[JOBS], lengths_in[JOBS];
+    static int32_t sides[JOBS], mains[JOBS];
+    frame_dowel_lateral_in base = nails[0];
+    base.size = NULL;
+    for (int i = 0; i < JOBS; i++) {
+        thicknesses[i] = nails[i].side_thickness_in, durations[i] = nails[i].load_duration_factor;
+        diameters[i] = bare_nails[i].d, lengths_in[i] = bare_nails[i].length;
+        sides[i] = nails[i].side_species, mains[i] = nails[i].main_species;
+    }
+    const frame_batch_column in[] = {{"side_thickness_in", thicknesses, 8},
+                                     {"load_duration_factor", durations, 8},
+                                     {"diameter_in", diameters, 8},
+                                     {"length_in", lengths_in, 8},
+                                     {"side_species", sides, 4},
+                                     {"main_species", mains, 4}};
+    const frame_batch_column out[] = {{"adjusted_lb", nail_values, 8}};
+    if (frame_batch(frame_calculation_find("dowel_lateral"), &base, in, 6, out, 1, JOBS, NULL)) exit(1);
+    return nail_values[JOBS - 1];
+}
+
+static int same_nails(void) {
+    run_nail_batch();
+    for (int i = 0; i < JOBS; i++) {
+        frame_dowel_lateral_out out;
+        bare_value mine;
+        if (frame_dowel_lateral(&nails[i], &out, NULL)) return printf("%s\n", frame_error_text()), 0;
+        bare_lateral(&bare_nails[i], &mine);
+        if (fabs(mine.adjusted - out.adjusted_lb) > 1e-9 * mine.adjusted || mine.mode != out.mode ||
+            fabs(mine.adjusted - nail_values[i]) > 1e-9 * mine.adjusted)
+            return printf("nail %d: %.12g, bare %.12g\n", i, out.adjusted_lb, mine.adjusted), 0;
+    }
+    return 1;
+}
+
 static char tape_texts[JOBS][32], plain_texts[JOBS][32];
 static double lengths[JOBS];
 
@@ -263,11 +389,14 @@ int main(int count, char **words) {
     const int quick = count > 1 && !strcmp(words[1], "--check"); /* the answers, not the speed */
     prepare();
     prepare_texts();
-    if (!same_answers() || frame_working_new(&shared_working)) return 1;
+    prepare_nails();
+    if (!same_answers() || !same_nails() || frame_working_new(&shared_working)) return 1;
     if (quick) return 0;
     compare("joist_check, C", run_plain, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, batch", run_batch, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, with working", run_with_working, 1, "bare formulas", run_bare, 50);
+    compare("dowel_lateral, C", run_nails, 20, "bare formulas", run_bare_nails, 50);
+    compare("dowel_lateral, C, batch", run_nail_batch, 20, "bare formulas", run_bare_nails, 50);
     compare("tape_parse", run_parse, 20, "strtod", run_strtod, 20);
     compare("tape_format", run_format, 20, "snprintf", run_snprintf, 20);
     frame_working_free(shared_working);
