@@ -809,6 +809,67 @@ diameter, in; spacing at the edges and at the supports between, in; item of the 
           order(made, ("sheet", SHEETS_WORDS), "editions", "item", "alternative"))
 
 
+# -- wall bracing --------------------------------------------------------------------------------------------------------
+BRACING = {"LIB": "LIB", "GB": "GB", "DWB": "panels", "CS-": "continuous"}
+BRACED_STORIES = {"top or only story": "top", "second story below the top of three, or first of two": "second", "first of three stories": "first"}
+
+
+def bracing_wind(figures):
+    rows = {}
+    for cell in figures.rows("code", "wall_bracing_length.csv"):
+        key = (editions(cell["edition"]), BRACED_STORIES[cell["block"]], BRACING[cell["method"][:3].rstrip(",")], cell["wind_ult_mph"])
+        row = rows.setdefault(key, {"table": cell["table"], "source": SOURCES.id(plain(cell["source"])), "known": cell["known"]})
+        row["s" + cell["line_spacing_ft"]] = "NP" if "not permitted" in cell["flag"] else "%g" % (10 * float(cell["length_ft"]))
+    made = [dict(row, editions=key[0], story=key[1], methods=key[2], wind=key[3]) for key, row in rows.items()]
+    write("code_bracing_wind", """
+Length of bracing by wind, tenths of ft, for braced wall lines 10 to 60 ft apart: exposure B, roof at 30 ft, wall of 10 ft, two lines. story: the
+top one, the one below it, the first of three. The text shows the blocks of stories by pictures: their order was taken from their values.
+wind: ultimate, mph: 95 for under 95, 140 for under 140, the others up to so much. NP: not permitted.
+#word story top|second|first
+#word methods LIB|GB|panels|continuous
+#set editions """ + EDITION_WORDS + """
+#mark NP=-1
+#whole wind s10 s20 s30 s40 s50 s60 source
+#index story methods""",
+          ["editions", "story", "methods", "wind"],
+          ["story", "methods", "editions", "wind", "s10", "s20", "s30", "s40", "s50", "s60", "table", "source", "known"],
+          order(made, ("story", "top|second|first"), ("methods", "LIB|GB|panels|continuous"), "editions", "wind"))
+
+
+PANEL_GROUPS = "panels|GB|LIB|ABW|CS-G|CS-WSP|PFH|PFG|CS-PF"
+# What the folder leaves out of the table: openings more than 96 in high, read in the adoption texts of 2018 (Alaska), 2021 (Texas) and 2024.
+TALL_OPENINGS = """100: - 44 40 38 38; 104: - 49 43 40 39; 108: - 54 46 43 41; 112: - - 50 45 43; 116: - - 55 48 45; 120: - - 60 52 48;
+124: - - - 56 51; 128: - - - 61 54; 132: - - - 66 58; 136: - - - - 62; 140: - - - - 66; 144: - - - - 72"""
+
+
+def braced_panels(figures):
+    rows, heights = {}, ["h8", "h9", "h10", "h11", "h12"]
+    cases = {"": "0", "SDC A, B": "1", "SDC D_0": "2", "Supporting roof": "1", "Supporting one": "2"}
+    for cell in figures.rows("code", "braced_panel_min_length.csv"):
+        opening = re.search(r"(\d+) in$", cell["condition"])
+        case = opening.group(1) if opening else next(n for text, n in cases.items() if text and cell["condition"].startswith(text) or text == cell["condition"])
+        key = (editions(cell["edition"]), "panels" if cell["method"].startswith("DWB") else cell["method"].split(",")[0], case)
+        row = rows.setdefault(key, {"table": cell["table"], "source": plain(cell["source"]), "known": cell["known"]})
+        row["h" + cell["wall_height_ft"]] = "NP" if "not permitted" in cell["flag"] else "" if "Note" in cell["min_length_in"] else cell["min_length_in"]
+    for line in TALL_OPENINGS.replace("\n", " ").split(";"):
+        opening, cells = line.strip().split(": ")
+        for (years, group, case), row in list(rows.items()):
+            if group == "CS-WSP" and case == "96":
+                rows[years, group, opening] = dict(row, **dict(zip(heights, cells.replace("-", "NP").split())))
+    made = numbered(joined([dict(row, editions=key[0], group=key[1], which=key[2]) for key, row in rows.items()]))
+    write("code_braced_panels", """
+Least length of braced wall panels, in, for walls of 8 to 12 ft (portal frames: for headers so high; empty: by a pony wall above). which: for
+continuous sheathing the clear height of the opening beside it, in; for ABW and CS-PF 1 seismic categories A to C, 2 D0 to D2; for PFH 1 under a
+roof, 2 under a story and a roof. NP: not permitted.
+#word group """ + PANEL_GROUPS + """
+#set editions """ + EDITION_WORDS + """
+#mark NP=-1
+#whole which h8 h9 h10 h11 h12 source
+#index group""",
+          ["editions", "group", "which"], ["group", "which", "editions"] + heights + ["table", "source", "known"],
+          order(made, ("group", PANEL_GROUPS), "which"))
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
@@ -819,7 +880,8 @@ TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "dec
           "deck_factors": deck_factors,
           "ledger_edges": ledger_edges, "heel_nails": heel_nails, "heel_factors": heel_factors, "uplift": uplift,
           "floor_cantilevers": floor_cantilevers, "studs": studs, "tall_studs": tall_studs, "king_studs": king_studs, "panels": panels,
-          "wall_sheathing": wall_sheathing, "fastenings": fastenings, "sheathing": sheathing}
+          "wall_sheathing": wall_sheathing, "fastenings": fastenings, "sheathing": sheathing,
+          "bracing_wind": bracing_wind, "braced_panels": braced_panels}
 
 
 def main(folder, *wanted):

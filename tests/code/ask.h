@@ -52,6 +52,7 @@ static const void *ask_fill(const frame_calculation *asked, const char *question
     for (char *pair = copy; pair && *pair;) {
         char *end = strchr(pair, ';'), *equals = strchr(pair, '=');
         if (end) *end++ = 0;
+        if (!pair[strspn(pair, " ")]) break;
         ck_assert_msg(equals != NULL, "no = in \"%s\"", pair);
         *equals = 0;
         ask_set(asked->in, (char *)in, pair + strspn(pair, " "), equals + 1);
