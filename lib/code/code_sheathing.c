@@ -103,6 +103,7 @@ static frame_status solve(const frame_code_sheathing_in *in, frame_answer *answe
     const size_t by_table = answer->lists[0].count;
     if (!by_table) return nothing(in, known);
     out->wind_note = "";
+    out->wind_holds = FRAME_NOT_GIVEN_INT;
     if (by_wind(in, answer, out)) return FRAME_NO_MEMORY;
     FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", FRAME_KNOWN_READ);
     roof_note(in, out);

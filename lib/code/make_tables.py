@@ -870,6 +870,74 @@ roof, 2 under a story and a roof. NP: not permitted.
           order(made, ("group", PANEL_GROUPS), "which"))
 
 
+# -- rules ---------------------------------------------------------------------------------------------------------------
+# Which files, and what their rules are asked for by besides their own words.
+RULES = (("prescriptive/framing_rules", ""), ("prescriptive/wall_rules", "wall"), ("prescriptive/stair_guard_rules", "stairs"),
+         ("prescriptive/deck_rules", "deck"), ("prescriptive/deck_rules_2", "deck"), ("prescriptive/deck_post_rules", "deck post"),
+         ("prescriptive/fastening_notes", "fastening nails"), ("prescriptive/notch_bore", "notch hole bore drill"),
+         ("prescriptive/rafter_uplift_rules", "rafter uplift"), ("prescriptive/heel_joint_rules", "heel joint rafter ceiling joist tie"),
+         ("code/heel_joint_rules", "heel joint rafter ceiling joist tie"), ("prescriptive/lumber_subfloor", "subfloor board sheathing"),
+         ("prescriptive/wall_bracing", "bracing"), ("code/loads_rules_irc", "load"), ("prescriptive/loads_rules", "load"))
+YEARS = ("2015", "2018", "2021", "2024")
+
+
+def rule_editions(text):
+    """IRC 2012-2021 -> 2015/2018/2021; IRC all or IRC -> all four; books of other places and years -> none."""
+    if text in ("IRC", "IRC all"):
+        return "/".join(YEARS)
+    if text in ("IBC 2018", "DCA 6"):
+        return text
+    found = re.fullmatch(r"IRC ([\d/]+)(?:-(\d+))?(?: \(WA\))?", text)
+    if not found:
+        return ""
+    first, last = found.group(1).split("/"), found.group(2)
+    return "/".join(year for year in YEARS if (first[0] <= year <= last if last else year in first))
+
+
+def rule_of(cell):
+    """Item, condition, value, unit, clause of a row of any of the files."""
+    if "lay" in cell:
+        return ("%s floor sheathing, %s to the joists: net thickness" % (cell["panel_rating"].replace("T&G", "tongue and groove"), cell["lay"]),
+                "joists at %s in" % cell["joist_spacing_in"], cell["min_thickness_in"], "in min", cell["table"])
+    item = cell.get("item") or cell.get("rule") or cell["note"]
+    return ("%s: %s" % (cell["member"], item) if "member" in cell else item, cell.get("condition", ""), cell["value"], cell["unit"],
+            cell.get("clause") or cell.get("table", ""))
+
+
+def root(clause):
+    return (re.match(r"R\d+(?:\.\d+)*", clause) or [clause])[0]
+
+
+def rules(figures):
+    read, stairs = standing("code_rules_read")[1], standing("code_stair_limits")[1]
+    known = {(root(row["clause"]), row["value"] or row["text"]): row["editions"].split("/") for row in read}
+    known.update(((".".join(row["clause"].split(".")[:2]), row["value"]), YEARS) for row in stairs)
+    made = []
+    for name, words in RULES:
+        for cell in figures.rows(*(name + ".csv").split("/")):
+            if cell["edition"].startswith("ASCE"):
+                continue
+            item, condition, value, unit, clause = rule_of(cell)
+            seen = [known.get((at, value), ()) for at in (root(clause), ".".join(root(clause).split(".")[:2]))]
+            years = rule_editions(cell["edition"])
+            left = "/".join(year for year in years.split("/") if year and not any(year in each for each in seen))
+            if years and not left:
+                continue
+            number = re.fullmatch(r"-?\d+(\.\d+)?", value)
+            made.append({"clause": clause, "item": item, "condition": condition, "value": value if number else "", "text": "" if number else value,
+                         "unit": unit, "words": words, "book": cell["edition"], "editions": left, 
+                         "note": "" if re.search("memory file|see NOTES|^secondary$", cell["flag"]) else cell["flag"],
+                         "source": SOURCES.id(plain(cell["source"]).replace(", rule 1", ""), cell["known"]),
+                         "known": "secondary" if cell["flag"] == "secondary" else cell["known"]})
+    write("code_rules", """
+Rules as read, second hand or recalled, each from one book; no editions: of another place or year. value: a number; text: what stands there instead
+of one. words: what the rule is asked for by besides its own words. What code_rules_read.csv and code_stair_limits.csv have is not here.
+#set editions """ + EDITION_WORDS + """
+#whole source""",
+          ["clause", "item", "condition", "book", "value", "text", "unit", "words"],
+          ["clause", "item", "condition", "value", "text", "unit", "words", "book", "editions", "note", "source", "known"], made)
+
+
 def plain(source):
     """A source without its address on the network and without the names of private sites."""
     return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
@@ -881,7 +949,7 @@ TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "dec
           "ledger_edges": ledger_edges, "heel_nails": heel_nails, "heel_factors": heel_factors, "uplift": uplift,
           "floor_cantilevers": floor_cantilevers, "studs": studs, "tall_studs": tall_studs, "king_studs": king_studs, "panels": panels,
           "wall_sheathing": wall_sheathing, "fastenings": fastenings, "sheathing": sheathing,
-          "bracing_wind": bracing_wind, "braced_panels": braced_panels}
+          "bracing_wind": bracing_wind, "braced_panels": braced_panels, "rules": rules}
 
 
 def main(folder, *wanted):

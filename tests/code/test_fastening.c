@@ -111,6 +111,7 @@ START_TEST(sheathing) {
     ck_assert_str_eq(sheets(ROOF "; wind_mph=130; exposure=B", "8d", 6, 6).wind_note, "");
     ck_assert_ptr_nonnull(strstr(sheets(ROOF "; wind_mph=111; exposure=C", "8d", 6, 6).wind_note, "4 in"));
     ck_assert_int_eq(sheets(WALL "; wind_mph=170", "8d", 6, 12).wind_holds, 1);
+    ck_assert_int_eq(sheets(WALL, "8d", 6, 12).wind_holds, FRAME_NOT_GIVEN_INT);
     ck_assert_int_eq(sheets(WALL "; wind_mph=171", "8d", 6, 12).wind_holds, 0);
     ck_assert_int_eq(sheets(WALL "; wind_mph=141; stud_spacing_in=24", "8d", 6, 12).wind_holds, 0);
     ck_assert_int_eq(sheets(WALL "; wind_mph=116; exposure=C; thickness_in=3/8", "6d", 6, 12).wind_holds, 0);
