@@ -10,6 +10,16 @@
 #include "bound.h"
 #include "bound_made.h"
 #include "bind.h"
+
+/* What a call that was given a handle does before its result goes out. */
+#define FRAME_BIND_SETTLE(call)                        \
+    if (bound_result_has_handle((call).result)) {      \
+        BIND_OWN(call);                                \
+        if (bound_result_settle((call).result)) {      \
+            BIND_RAISE;                                \
+            SWIG_fail;                                 \
+        }                                              \
+    }
 %}
 
 %include <stdint.i>
@@ -183,6 +193,7 @@ FRAME_BIND_SCALAR(frame_##NAME,
     $4 = call.working;
 }
 %typemap(argout) (const frame_##NAME##_in *in, frame_##NAME##_out *out, size_t out_size, frame_working *working) {
+    FRAME_BIND_SETTLE(call$argnum)
     BIND_GIVE(call$argnum);
 }
 %typemap(freearg) (const frame_##NAME##_in *in, frame_##NAME##_out *out, size_t out_size, frame_working *working) {
@@ -203,6 +214,7 @@ frame_status frame_##NAME##_sized(const frame_##NAME##_in *in, frame_##NAME##_ou
 }
 %typemap(argout) (const frame_##NAME##_in *in, frame_##NAME **answer, frame_working *working) {
     bound_result_answer(call$argnum.result, (frame_answer *)*$2);
+    FRAME_BIND_SETTLE(call$argnum)
     BIND_SETTLE;
     BIND_GIVE(call$argnum);
 }

@@ -98,11 +98,12 @@ def bound_struct(api, struct, index, words):
             % (notation(field), words.get(field["words"], -1) if field["kind"] == "word" else -1, element)
         )
     given = [i for i, f in enumerate(struct["fields"]) if f["need"] != "result"]
+    handle = next((i for i, f in enumerate(struct["fields"]) if f["kind"] == "handle"), -1)
     lines += [
         "};",
         "static const short %s_given[] = {%s};" % (name, ", ".join(map(str, given)) or "0"),
-        "const bound_struct %s_bound = {&frame_%s_facts, %s_fields, %s_given, %d, %d};"
-        % (name, name, name, name, len(given), index),
+        "const bound_struct %s_bound = {&frame_%s_facts, %s_fields, %s_given, %d, %d, %d};"
+        % (name, name, name, name, len(given), index, handle),
         "",
     ]
     return lines

@@ -86,6 +86,8 @@ def given_type(field):
         return "frame.measure" if notation else "number"
     if kind == "list":
         return "(frame.%s|any[])[]" % field["element"]
+    if kind == "handle":
+        return "frame.%s" % field["words"]
     return {"integer": "integer", "word": "string", "bool": "boolean", "text": "string", "numbers": "frame.measure[]"}[
         kind
     ]

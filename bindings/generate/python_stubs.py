@@ -43,6 +43,8 @@ def given_type(field):
         return "_Measure" if notation else "float"
     if kind in ("list", "numbers"):
         return "Sequence[Any]" if kind == "list" else "Sequence[_Measure]"
+    if kind == "handle":
+        return field["words"]
     return {"integer": "int", "word": "str", "bool": "bool", "text": "str"}[kind]
 
 

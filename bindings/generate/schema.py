@@ -63,7 +63,7 @@ def schema_of(api, field):
 
 
 def struct_schema(api, name):
-    fields = api.inputs(name)
+    fields = [f for f in api.inputs(name) if f["kind"] != "handle"]  # a handle is no value that JSON could hold
     made = {
         "type": "object",
         "description": plain(api.structs[name]["doc"]),

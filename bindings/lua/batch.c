@@ -51,7 +51,7 @@ static void *take(lua_State *L, int memory, size_t count, size_t size) {
 static frame_status convert(lua_State *L, const bound_struct *in, size_t field, const char *name, char *into) {
     const frame_field *facts = &in->facts->fields[field];
     const bound_value value = bind_value(L, lua_gettop(L));
-    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
+    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember, bind_take_handle};
     double *number = (double *)(void *)into;
     int32_t *integer = (int32_t *)(void *)into;
     if (facts->kind == FRAME_FIELD_NUMBER)
@@ -90,7 +90,7 @@ static void add_column(lua_State *L, batch_plan *plan, size_t field, int table) 
 
 static void add_given(lua_State *L, batch_plan *plan) {
     const bound_struct *in = plan->of->in;
-    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
+    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember, bind_take_handle};
     if (lua_type(L, -2) != LUA_TSTRING) luaL_error(L, "columns are given by the names of fields");
     const char *name = lua_tostring(L, -2);
     if (!strcmp(name, "outer")) {

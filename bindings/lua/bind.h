@@ -55,6 +55,7 @@ frame_status bind_walk(const bound_host *host, const bound_value *value, bound_v
 size_t bind_count(const bound_host *host, const bound_value *value, int *named);
 int bind_recall(const bound_host *host, int words, const bound_value *value, int32_t *number);
 void bind_remember(const bound_host *host, int words, const bound_value *value, int32_t number);
+const void *bind_take_handle(const bound_host *host, const bound_value *value, const bound_handle *kind);
 /* Takes one entry of a call's table: the names of its fields are looked up in a table of their places. */
 frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena,
                              int *working);
@@ -110,7 +111,7 @@ FRAME_API int luaopen_frame(lua_State *L); /* the one name that shows */
 
 /* -- what frame.i asks for -- */
 #define BIND_VALUE(place) bind_value(L, place)
-#define BIND_HOST (&(const bound_host){L, bind_walk, bind_count, bind_recall, bind_remember})
+#define BIND_HOST (&(const bound_host){L, bind_walk, bind_count, bind_recall, bind_remember, bind_take_handle})
 #define BIND_RAISE bind_push_error(L)
 #define BIND_GIVE_NOTHING (void)0
 #define BIND_GIVE_NUMBER(value) (lua_pushnumber(L, value), SWIG_arg++)
@@ -136,6 +137,7 @@ FRAME_API int luaopen_frame(lua_State *L); /* the one name that shows */
 #define BIND_NEW_RESULT(call, of) bind_begin_result(L, &(call), of)
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(L, &(call), kind)
 #define BIND_GIVE(call) (lua_pushvalue(L, (call).place), SWIG_arg++)
+#define BIND_OWN(call) bind_own_memory(L, (call).place)
 #define BIND_END(call) (void)(call)
 #define BIND_SETTLE bind_tell_collector(L)
 #define BIND_HANDLE(place, name, kind) bind_handle(L, place, name, kind)

@@ -130,12 +130,19 @@ void bind_remember(const bound_host *host, int words, const bound_value *value, 
     if (lua_pcall(L, 3, 0, 0)) lua_pop(L, 1); /* without memory it is looked up again next time */
 }
 
+const void *bind_take_handle(const bound_host *host, const bound_value *value, const bound_handle *kind) {
+    lua_State *L = host->state;
+    if (!value->native || !lua_checkstack(L, 4)) return NULL;
+    const lua_handle *found = luaL_testudata(L, (int)(intptr_t)value->native, BIND_HANDLE_TYPE);
+    return found && found->kind == kind ? found->pointer : NULL;
+}
+
 /* -- the table of a call -- */
 
 static frame_status take_named(lua_State *L, int names, const bound_struct *of, void *object, frame_arena *arena,
                                int *working) {
     const int key = lua_gettop(L) - 1, value_place = key + 1;
-    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
+    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember, bind_take_handle};
     const bound_value value = bind_value(L, value_place);
     lua_pushvalue(L, key);
     const int known = lua_rawget(L, names) == LUA_TNUMBER;
@@ -152,7 +159,7 @@ static frame_status take_named(lua_State *L, int names, const bound_struct *of, 
 
 frame_status bind_take_table(lua_State *L, int place, const bound_struct *of, void *object, frame_arena *arena,
                              int *working) {
-    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember};
+    const bound_host host = {L, bind_walk, bind_count, bind_recall, bind_remember, bind_take_handle};
     frame_status status = FRAME_OK;
     lua_rawgetp(L, LUA_REGISTRYINDEX, of);
     const int names = lua_gettop(L);

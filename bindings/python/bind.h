@@ -112,6 +112,7 @@ extern PyObject *bind_errors[10], **bind_classes, **bind_methods;
 #define BIND_NEW_RESULT(call, of) bind_begin_result(&(call), of)
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(&(call), kind)
 #define BIND_GIVE(call) (bind_set(&resultobj, (call).native), (call).native = NULL)
+#define BIND_OWN(call) (void)0
 #define BIND_END(call) bind_end(&(call))
 #define BIND_SETTLE (void)0
 #define BIND_HANDLE(object, name, kind) bind_handle(object, name, kind)

@@ -33,6 +33,8 @@ static PyObject *plain_field(const bound_struct *of, size_t field, const void *o
     switch (facts->kind) {
         case FRAME_FIELD_NUMBER:
             return given.worth == BOUND_WORTH_NUMBER ? PyFloat_FromDouble(given.number) : Py_NewRef(Py_None);
+        case FRAME_FIELD_HANDLE: /* forgotten when the call was done */
+            return Py_NewRef(Py_None);
         case FRAME_FIELD_TEXT:
             return bind_text(given.text);
         case FRAME_FIELD_BITS:
@@ -173,6 +175,8 @@ static int fill_field(const bound_struct *of, size_t field, PyObject *value, voi
         case FRAME_FIELD_NUMBER:
             if (value != Py_None) *(double *)place = PyFloat_AsDouble(value);
             break;
+        case FRAME_FIELD_HANDLE:
+            return value == Py_None || damaged();
         default:
             if (value != Py_None) *(int32_t *)place = (int32_t)PyLong_AsLong(value);
     }

@@ -168,7 +168,15 @@ static void remember(const bound_host *host, int words, const bound_value *value
     PyErr_Clear();
 }
 
-const bound_host bind_host = {NULL, walk, count, recall, remember};
+static const void *handle(const bound_host *host, const bound_value *value, const bound_handle *kind) {
+    PyObject *object = (PyObject *)value->native;
+    (void)host;
+    if (!object || !PyObject_TypeCheck(object, bind_handle_type)) return NULL;
+    const py_handle *found = (const py_handle *)object;
+    return found->kind == kind ? found->pointer : NULL;
+}
+
+const bound_host bind_host = {NULL, walk, count, recall, remember, handle};
 
 /* -- errors -- */
 

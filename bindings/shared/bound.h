@@ -25,7 +25,8 @@ typedef struct bound_struct {
     const bound_field *fields;
     const short *given; /* the fields that are given, by their place */
     int given_count;
-    int index; /* its place in bound_structs */
+    int index;  /* its place in bound_structs */
+    int handle; /* the field that holds a handle; -1 without one */
 } bound_struct;
 
 typedef struct bound_calculation {
@@ -103,6 +104,8 @@ typedef struct bound_host {
     /* The number of a word, from what the language remembers of earlier look-ups; 0 when it remembers none. */
     int (*recall)(const struct bound_host *host, int words, const bound_value *value, int32_t *number);
     void (*remember)(const struct bound_host *host, int words, const bound_value *value, int32_t number);
+    /* The pointer of a handle of this kind; NULL when the value is none. */
+    const void *(*handle)(const struct bound_host *host, const bound_value *value, const bound_handle *kind);
 } bound_host;
 
 /* Puts a value into a field of an object that init has set up. What must outlive the call is copied into the arena. */
@@ -160,6 +163,10 @@ void bound_result_release(bound_result *result);
 void bound_result_answer(bound_result *result, frame_answer *answer);
 /* Copies the texts of out, whose owner may change them. */
 frame_status bound_result_own_texts(bound_result *result);
+/* Whether a handle was given to the call. Then the result is settled after it: it forgets the handle, which may be
+ * freed before the result is, and keeps its own copies of the texts. */
+int bound_result_has_handle(const bound_result *result);
+frame_status bound_result_settle(bound_result *result);
 /* Finds a list of the answer by its plural; -1 without one. */
 int bound_list_find(const bound_calculation *calculation, const char *plural);
 /* The part of an answer's list a range field of an item names, never beyond the list. */

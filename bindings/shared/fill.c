@@ -187,6 +187,17 @@ frame_status bound_take_numbers(const bound_host *host, const char *name, bound_
 
 /* -- one field -- */
 
+static frame_status take_handle(const bound_host *host, const frame_field *field, const bound_value *value,
+                                const void **into) {
+    const bound_handle *kind = bound_handle_find(field->words);
+    const void *pointer = kind ? host->handle(host, value, kind) : NULL;
+    if (!pointer)
+        return frame_fail(FRAME_WRONG_TYPE, field->name, value->type, field->valid, "%s: %s is not %s", field->name,
+                          value->type, field->valid);
+    *into = pointer;
+    return FRAME_OK;
+}
+
 frame_status bound_take_field(const bound_host *host, const bound_struct *of, size_t field, const bound_value *value,
                               void *object, frame_arena *arena) {
     const frame_field *facts = &of->facts->fields[field];
@@ -210,6 +221,8 @@ frame_status bound_take_field(const bound_host *host, const bound_struct *of, si
         case FRAME_FIELD_NUMBERS:
             return bound_take_numbers(host, facts->name, bound->notation, facts->valid, value, place,
                                       (size_t *)(void *)((char *)object + facts->count_offset), arena);
+        case FRAME_FIELD_HANDLE:
+            return take_handle(host, facts, value, place);
         default:
             return frame_fail(FRAME_INTERNAL, facts->name, "", "", "%s: a field of this kind cannot be given",
                               facts->name);

@@ -152,6 +152,23 @@ frame_status bound_result_own_texts(bound_result *result) {
     return FRAME_OK;
 }
 
+static const void **handle_of(const bound_result *result) {
+    const bound_struct *in = result->calculation ? result->calculation->in : NULL;
+    if (!in || in->handle < 0 || !result->in) return NULL;
+    return (const void **)(void *)((char *)result->in + in->facts->fields[in->handle].offset);
+}
+
+int bound_result_has_handle(const bound_result *result) {
+    const void **handle = handle_of(result);
+    return handle && *handle;
+}
+
+frame_status bound_result_settle(bound_result *result) {
+    const void **handle = handle_of(result);
+    if (handle) *handle = NULL;
+    return bound_result_own_texts(result);
+}
+
 /* -- comparing -- */
 
 static int same_text(const char *a, const char *b) {

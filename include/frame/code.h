@@ -73,6 +73,21 @@ enum frame_code_not_checked_values {
     FRAME_CODE_UNCHECKED_OTHER_HOLES = 10 /**< "other_holes". Holes and notches that were not told of. */
 };
 
+/** Local amendments: what a place changed in its code, to be given to a look-up as overlay. Opaque; it must live as long as the
+ * texts of results it went into (in Python and Lua results keep their own). */
+typedef struct frame_code_overlay frame_code_overlay;
+
+/** Reads local amendments from a CSV text. Its first line names the columns: lookup (which look-up, "joist_span"), source (where the
+ * amendment is from), table and note if you like, and fields of look-ups. In the lines below, a cell under a field that is
+ * asked for is a condition (30..50 for a range of numbers; empty: any), a cell under a field of the result is the figure that stands in place of
+ * the book's. The first line that fits wins. For stairs and rules name the item: a limit as code_stairs lists it, or a rule of your own.
+ * Lines that begin with # are remarks. Errors name line and column. Free it with frame_code_overlay_free. */
+FRAME_API frame_status frame_code_overlay_new(const char *csv, frame_code_overlay **overlay);
+/** Frees local amendments; NULL is allowed. */
+FRAME_API void frame_code_overlay_free(frame_code_overlay *overlay);
+/** Counts the amendments. */
+FRAME_API size_t frame_code_overlay_rows(const frame_code_overlay *overlay);
+
 /** What a joist is part of. */
 typedef int32_t frame_code_use;
 enum frame_code_use_values {
@@ -98,6 +113,7 @@ typedef struct frame_code_joist_span_in {
     frame_bool covering;      /**< no. Between the table's columns, read the heavier one that covers the case, instead of refusing. */
     frame_bool doubtful;      /**< no. Give a figure that is marked doubtful, as printed, instead of refusing it. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_joist_span_in;
 
 /** The longest span the table allows. */
@@ -159,6 +175,7 @@ typedef struct frame_code_header_span_in {
     frame_bool covering;          /**< no. Between the table's snow loads, read the heavier one, instead of refusing. */
     frame_code_edition edition;   /**< required. Which edition. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_header_span_in;
 
 /** The longest span the table allows, and what it stands on. */
@@ -197,6 +214,7 @@ typedef struct frame_code_deck_joist_span_in {
     double back_span_in;        /**< "the longest span" : >0..480. The joists' own span, for the longest cantilever it allows. */
     frame_code_edition edition; /**< required. Which edition. */
     frame_bool covering;        /**< no. Between the table's columns, read the heavier one that covers the case, instead of refusing. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_deck_joist_span_in;
 
 /** The longest span of a deck joist, and its longest cantilever. */
@@ -234,6 +252,7 @@ typedef struct frame_code_deck_beam_span_in {
     frame_bool covering;        /**< no. Between the table's columns, read the heavier one that covers the case, instead of refusing. */
     frame_bool doubtful;        /**< no. Give a figure that is marked doubtful, as printed, instead of refusing it. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_deck_beam_span_in;
 
 /** The longest span of a deck beam. */
@@ -269,6 +288,7 @@ typedef struct frame_code_deck_post_in {
     frame_code_edition edition; /**< required. Which edition. */
     frame_bool covering;        /**< no. Between the table's loads, read the heavier one, instead of refusing. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_deck_post_in;
 
 /** The greatest height of a deck post. */
@@ -300,6 +320,7 @@ typedef struct frame_code_deck_footing_in {
     frame_bool covering;        /**< no. Between the table's loads, read the heavier one, instead of refusing. */
     frame_bool doubtful;        /**< no. Give a figure that is marked doubtful, as printed, instead of refusing it. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_deck_footing_in;
 
 /** The least footing of a deck. */
@@ -331,6 +352,7 @@ typedef struct frame_code_deck_guide_post_in {
     double joist_span_in;       /**< required : >0..480. Span of the joists: up to 18 ft. */
     frame_code_edition edition; /**< required. The guide: DCA 6. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_deck_guide_post_in;
 
 /** Height of the post and size of its footing. */
@@ -373,6 +395,7 @@ typedef struct frame_code_ledger_spacing_in {
     double ground_snow_psf;     /**< optional : 0..300. Ground snow load, 0 for none: the greater of the two picks the table. */
     frame_size ledger_size;     /**< "2x8". Size of the ledger, 2x8 at least. */
     frame_bool covering;        /**< no. Between the table's loads, read the heavier one, instead of refusing. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_ledger_spacing_in;
 
 /** How far apart, and how far from the edges. */
@@ -431,6 +454,7 @@ typedef struct frame_code_heel_nails_in {
     frame_bool ridge_carried;   /**< no. Whether a bearing wall, header or ridge beam carries the ridge: then there is no thrust to tie. */
     frame_code_edition edition; /**< required. Which edition. */
     frame_bool covering;        /**< no. Between the table's slopes, spacings, spans and loads, read the heavier, instead of refusing. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_heel_nails_in;
 
 /** Nails in the heel joint. */
@@ -477,6 +501,7 @@ typedef struct frame_code_uplift_in {
     int32_t walls_above;        /**< 0 : 0..3. Full walls above, for a connection of wall to wall or to the foundation: 60 lb a foot less for each. */
     frame_code_edition edition; /**< required. Which edition. */
     frame_bool covering;        /**< no. Between the table's spacings, read the wider, instead of refusing. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_uplift_in;
 
 /** The force a connection must hold down. */
@@ -519,6 +544,7 @@ typedef struct frame_code_floor_cantilever_in {
     double back_span_in;        /**< optional : >0..600. Span of the joists behind the support: three times the cantilever at least, twice for a balcony. */
     frame_code_edition edition; /**< required. Which edition. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_floor_cantilever_in;
 
 /** The longest cantilever and what must be held down behind it. */
@@ -566,6 +592,7 @@ typedef struct frame_code_stud_in {
     double tributary_in;        /**< optional : >0..600. Width of roof they carry, for 2x6 studs up to 20 ft high. */
     frame_code_exposure exposure; /**< optional. Wind exposure, for studs higher than the table. */
     frame_code_edition edition; /**< required. Which edition. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_stud_in;
 
 /** How far apart they may stand. */
@@ -597,6 +624,7 @@ typedef struct frame_code_king_studs_in {
     frame_bool anchored;        /**< no. Whether framing anchors stand in for the jack studs. */
     frame_code_edition edition; /**< required. Which edition. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_king_studs_in;
 
 /** Full-height studs. */
@@ -641,6 +669,7 @@ typedef struct frame_code_panel_span_in {
     uint32_t struct_size, struct_id;
     frame_code_panel rating;    /**< required. Span rating. */
     frame_code_edition edition; /**< required. Which edition. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_panel_span_in;
 
 /** How far the panel spans. */
@@ -952,6 +981,7 @@ typedef struct frame_code_bracing_in {
     frame_bool blocked;          /**< optional. Whether the horizontal joints of wood panels (and of particleboard, from 2021 on) are blocked; those methods need it. */
     frame_bool hold_downs;       /**< no. Whether every panel of a top story has an 800 lb hold-down at both ends. */
     frame_bool gypsum_close_nails;      /**< no. Whether a gypsum board panel is fastened every 4 in at its edges, all joints blocked. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_bracing_in;
 
 /** How much bracing the line needs. */
@@ -1108,6 +1138,7 @@ typedef struct frame_code_stairs_in {
     frame_bool guard_is_rail;     /**< no. Whether the top of that guard is the handrail. */
     frame_bool open_risers;       /**< no. Whether the risers are open. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_stairs_in;
 
 /** How the stair stands. */
@@ -1158,6 +1189,7 @@ typedef struct frame_code_rules_in {
     const char *words;          /**< required. Words that the rule must have, or its clause: "joist bearing", "collar tie", "R602.7". */
     frame_code_edition edition; /**< required. Which edition. */
     frame_bool elsewhere;       /**< no. Whether rules of single states and cities, and of other editions, are given as well. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_rules_in;
 
 /** What was found. */

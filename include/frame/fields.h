@@ -20,7 +20,8 @@ enum frame_field_kind_values {
     FRAME_FIELD_LIST = 6,    /**< "list". A pointer to element structs; a size_t count stands at count_offset. */
     FRAME_FIELD_NUMBERS = 7, /**< "numbers". A pointer to doubles; a size_t count stands at count_offset. */
     FRAME_FIELD_BITS = 8,    /**< "bits". A uint64_t set; words names the list its bits stand in. */
-    FRAME_FIELD_RANGE = 9    /**< "range". A uint32_t first index; a uint32_t count follows; words names the answer's list. */
+    FRAME_FIELD_RANGE = 9,   /**< "range". A uint32_t first index; a uint32_t count follows; words names the answer's list. */
+    FRAME_FIELD_HANDLE = 10  /**< "handle". A pointer to something the library made for you; words names what. Optional. */
 };
 
 /** Whether a field must be given. */
@@ -42,7 +43,7 @@ typedef struct frame_field {
     const char *meaning;       /**< One sentence or more. */
     const char *valid;         /**< What may be given, as text: ">0..48". */
     const char *fallback_text; /**< What stands in when it is not given, as text; "" if nothing does. */
-    const char *words;         /**< The list its word or bits come from; "" for others. */
+    const char *words;         /**< The list its word or bits come from, or what handle it is; "" for others. */
     const frame_struct *element; /**< What a list is made of; NULL for others. */
     double low;                /**< Lower bound of a number. */
     double high;               /**< Upper bound of a number. */

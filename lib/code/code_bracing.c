@@ -4,6 +4,7 @@
 
 #include "base/error.h"
 #include "code/bracing.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_bracing_wind.h"
 #include "working/calculation.h"
@@ -166,4 +167,4 @@ static frame_status compute(const frame_code_bracing_in *in, frame_code_bracing_
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_bracing, compute);
+FRAME_CODE_IMPLEMENT(code_bracing, compute);

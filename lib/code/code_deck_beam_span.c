@@ -1,6 +1,7 @@
 /* Spans of deck beams from the code's tables. */
 #include "code/deck_beams.h"
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_deck_factors.h"
 #include "working/calculation.h"
@@ -117,4 +118,4 @@ static frame_status compute(const frame_code_deck_beam_span_in *in, frame_code_d
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_deck_beam_span, compute);
+FRAME_CODE_IMPLEMENT(code_deck_beam_span, compute);

@@ -1,5 +1,6 @@
 /* Footings under deck posts from the code's tables. */
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_deck_footings.h"
 #include "working/calculation.h"
@@ -136,4 +137,4 @@ static frame_status compute(const frame_code_deck_footing_in *in, frame_code_dec
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_deck_footing, compute);
+FRAME_CODE_IMPLEMENT(code_deck_footing, compute);

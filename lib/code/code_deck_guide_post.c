@@ -1,5 +1,6 @@
 /* Posts and footings of the deck guide, by the spans of beam and joists. */
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_deck_guide_posts.h"
 #include "working/calculation.h"
@@ -77,4 +78,4 @@ static frame_status compute(const frame_code_deck_guide_post_in *in, frame_code_
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_deck_guide_post, compute);
+FRAME_CODE_IMPLEMENT(code_deck_guide_post, compute);

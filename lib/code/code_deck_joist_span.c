@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_deck_cantilevers.h"
 #include "table_code_deck_joists.h"
@@ -141,4 +142,4 @@ static frame_status compute(const frame_code_deck_joist_span_in *in, frame_code_
     return cantilever(in, row, place, out, w);
 }
 
-FRAME_IMPLEMENT(code_deck_joist_span, compute);
+FRAME_CODE_IMPLEMENT(code_deck_joist_span, compute);

@@ -1,5 +1,6 @@
 /* Heights of deck posts from the code's tables. */
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_deck_posts.h"
 #include "working/calculation.h"
@@ -106,4 +107,4 @@ static frame_status compute(const frame_code_deck_post_in *in, frame_code_deck_p
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_deck_post, compute);
+FRAME_CODE_IMPLEMENT(code_deck_post, compute);

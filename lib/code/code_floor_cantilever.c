@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_floor_cantilevers.h"
 #include "working/calculation.h"
@@ -122,4 +123,4 @@ static frame_status compute(const frame_code_floor_cantilever_in *in, frame_code
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_floor_cantilever, compute);
+FRAME_CODE_IMPLEMENT(code_floor_cantilever, compute);

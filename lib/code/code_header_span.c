@@ -1,5 +1,6 @@
 /* Spans of headers and girders, and their jack studs, from the code's tables. */
 #include "code/headers.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "working/calculation.h"
 
@@ -98,4 +99,4 @@ static frame_status compute(const frame_code_header_span_in *asked, frame_code_h
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_header_span, compute);
+FRAME_CODE_IMPLEMENT(code_header_span, compute);

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_heel_factors.h"
 #include "table_code_heel_nails.h"
@@ -161,4 +162,4 @@ static frame_status compute(const frame_code_heel_nails_in *in, frame_code_heel_
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_heel_nails, compute);
+FRAME_CODE_IMPLEMENT(code_heel_nails, compute);

@@ -1,5 +1,6 @@
 /* Spans of joists and rafters from the code's tables. */
 #include "code/joists.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "working/calculation.h"
 
@@ -79,4 +80,4 @@ static frame_status compute(const frame_code_joist_span_in *in, frame_code_joist
     return in->use == FRAME_CODE_USE_RAFTER ? rafter(in, out, w) : FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_joist_span, compute);
+FRAME_CODE_IMPLEMENT(code_joist_span, compute);

@@ -1,5 +1,6 @@
 /* Full-height studs at the ends of headers from the code's table. */
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_king_studs.h"
 #include "working/calculation.h"
@@ -68,4 +69,4 @@ static frame_status compute(const frame_code_king_studs_in *in, frame_code_king_
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_king_studs, compute);
+FRAME_CODE_IMPLEMENT(code_king_studs, compute);

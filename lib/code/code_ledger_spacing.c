@@ -1,5 +1,6 @@
 /* Fasteners of a deck's ledger from the code's tables. */
 #include "code/decks.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_ledger_edges.h"
 #include "table_code_ledgers.h"
@@ -100,4 +101,4 @@ static frame_status compute(const frame_code_ledger_spacing_in *in, frame_code_l
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_ledger_spacing, compute);
+FRAME_CODE_IMPLEMENT(code_ledger_spacing, compute);

@@ -1,5 +1,6 @@
 /* Spans and loads of wood structural panels from the code's table. */
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_panels.h"
 #include "working/calculation.h"
@@ -32,4 +33,4 @@ static frame_status compute(const frame_code_panel_span_in *in, frame_code_panel
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_panel_span, compute);
+FRAME_CODE_IMPLEMENT(code_panel_span, compute);

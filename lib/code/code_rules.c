@@ -1,8 +1,9 @@
 /* Rules found by their words: those read in the adoption texts, the limits of stairs, and those as read elsewhere. */
 #include <string.h>
 
+#include "base/answer.h"
 #include "base/error.h"
-#include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_rules.h"
 #include "table_code_rules_read.h"
@@ -102,7 +103,31 @@ static frame_status add(const rule *each, int elsewhere, frame_answer *answer, f
     out->cautions |= frame_code_cautions(each->known);
     if (elsewhere) FRAME_CODE_WARN(out, AMENDED);
     if (*each->note) FRAME_CODE_WARN(out, NOTE);
-    FRAME_CASE(w, each->item, each->unit, each->clause);
+    FRAME_CASE(w, each->item, "a rule found", "the rules of the code book");
+    return FRAME_OK;
+}
+
+/* The amendments whose words fit, before all others. */
+static frame_status gather_amendments(const frame_code_rules_in *in, frame_answer *answer, frame_code_rules_out *out,
+                                      frame_working *w) {
+    for (size_t i = 0; in->overlay && i < in->overlay->rows.count; i++) {
+        const overlay_row *row = &FRAME_ITEM(const overlay_row, in->overlay->rows, i);
+        if (!frame_code_overlay_matches(row, &frame_code_rules_calculation, in)) continue;
+        rule each = {.words = "", .book = "local amendment", .value = FRAME_NOT_GIVEN, .known = FRAME_KNOWN_USER};
+        each.item = frame_answer_text(answer, frame_code_overlay_text(row, "item"));
+        each.condition = frame_answer_text(answer, frame_code_overlay_text(row, "condition"));
+        each.text = frame_answer_text(answer, frame_code_overlay_text(row, "text"));
+        each.unit = frame_answer_text(answer, frame_code_overlay_text(row, "unit"));
+        each.clause = frame_answer_text(answer, frame_code_overlay_text(row, "clause"));
+        each.source = frame_answer_text(answer, row->source);
+        each.note = frame_answer_text(answer, row->note);
+        for (size_t k = 0; k < row->count; k++)
+            if (!strcmp(row->cells[k].field->name, "value")) each.value = row->cells[k].low;
+        if (answer->failed) return FRAME_NO_MEMORY;
+        if (!has_all(&each, in->words)) continue;
+        if (add(&each, 0, answer, out, w)) return FRAME_NO_MEMORY;
+        FRAME_CODE_WARN(out, OVERLAY);
+    }
     return FRAME_OK;
 }
 
@@ -145,6 +170,7 @@ static frame_status solve(const frame_code_rules_in *in, frame_answer *answer, f
         return frame_fail(FRAME_REQUIRED, "words", in->words, "\"joist bearing\", \"collar tie\", \"R602.7\", ...",
                           "words: there is no word to look for");
     FRAME_HEADING(w, "Rules by their words");
+    if (gather_amendments(in, answer, out, w)) return FRAME_NO_MEMORY;
     for (int i = 0; i < (int)(sizeof order / sizeof *order); i++)
         if (gather(in, order[i], answer, out, &others, w)) return FRAME_NO_MEMORY;
     if (!answer->lists[0].count) return nothing(in, others);

@@ -1,6 +1,9 @@
 /* Stairs, handrails and guards against the limits of the code. */
+#include <string.h>
+
+#include "base/answer.h"
 #include "base/error.h"
-#include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_stair_limits.h"
 #include "working/calculation.h"
@@ -119,8 +122,38 @@ static int holds(const frame_code_stair_limits_row *row, double value) {
     return value < row->value - slack;
 }
 
-static frame_status add(const frame_code_stairs_in *in, frame_answer *answer, const frame_code_stair_limits_row *row,
-                        frame_code_stairs_out *out, frame_working *w) {
+int frame_code_is_stair_item(const char *item) {
+    for (int i = 0; i < frame_code_stair_limits_rows; i++)
+        if (!strcmp(frame_code_stair_limits_table[i].item, item)) return 1;
+    return 0;
+}
+
+/* The amendment of a limit: its least, most or under, whichever the limit is. */
+static const overlay_cell *amendment(const frame_code_stairs_in *in, const frame_code_stair_limits_row *row,
+                                     const char **source) {
+    static const char *const bounds[] = {"least", "most", "under"};
+    for (size_t i = 0; in->overlay && i < in->overlay->rows.count; i++) {
+        const overlay_row *each = &FRAME_ITEM(const overlay_row, in->overlay->rows, i);
+        const char *item = frame_code_overlay_text(each, "item");
+        if (!frame_code_overlay_matches(each, &frame_code_stairs_calculation, in) || strcmp(item, row->item)) continue;
+        *source = each->source;
+        for (size_t k = 0; k < each->count; k++)
+            if (!strcmp(each->cells[k].field->name, bounds[row->bound - 1])) return &each->cells[k];
+    }
+    return NULL;
+}
+
+static frame_status add(const frame_code_stairs_in *in, frame_answer *answer,
+                        const frame_code_stair_limits_row *printed, frame_code_stairs_out *out, frame_working *w) {
+    frame_code_stair_limits_row local = *printed;
+    const frame_code_stair_limits_row *const row = &local;
+    const overlay_cell *amended = amendment(in, printed, &local.source);
+    if (amended) {
+        local.value = amended->low;
+        local.known = FRAME_KNOWN_USER;
+        local.source = frame_answer_text(answer, local.source);
+        FRAME_CODE_WARN(out, OVERLAY);
+    }
     frame_code_stairs_limit *limit = frame_answer_add(answer, 0);
     if (!limit) return FRAME_NO_MEMORY;
     const double value = measured(in, row->what);

@@ -1,5 +1,6 @@
 /* Spacing and height of studs from the code's tables and exceptions. */
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_studs.h"
 #include "table_code_tall_studs.h"
@@ -159,4 +160,4 @@ static frame_status compute(const frame_code_stud_in *in, frame_code_stud_out *o
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_stud, compute);
+FRAME_CODE_IMPLEMENT(code_stud, compute);

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_uplift.h"
 #include "working/calculation.h"
@@ -105,4 +106,4 @@ static frame_status compute(const frame_code_uplift_in *in, frame_code_uplift_ou
     return FRAME_OK;
 }
 
-FRAME_IMPLEMENT(code_uplift, compute);
+FRAME_CODE_IMPLEMENT(code_uplift, compute);

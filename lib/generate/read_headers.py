@@ -184,6 +184,8 @@ class Reader:
             field["kind"] = "text"
         elif c_type == "const double" and star:
             field["kind"] = "numbers"
+        elif c_type.startswith("const frame_") and star and c_type[len("const frame_"):] in self.handles:
+            field["kind"], field["words"] = "handle", c_type[len("const frame_"):]
         elif c_type.startswith("const frame_") and star:
             field["kind"], field["element"] = "list", c_type[len("const frame_"):]
             if field["element"] not in self.structs:
@@ -199,6 +201,8 @@ class Reader:
         need, low, high, meaning = facts.groups()
         field["meaning"] = meaning.strip()
         field["need"] = need if need in ("required", "optional") else "default"
+        if field["kind"] == "handle" and field["need"] != "optional":
+            self.trouble("%s: a handle in a struct is optional" % field["name"], number)
         if field["need"] == "default":
             field["fallback_text"] = need.strip('"')
             if not need.startswith('"'):
@@ -313,6 +317,8 @@ def valid_text(field, words):
         return ", ".join('"%s"' % e["words"][0] for e in entries) if entries else "a name of the list %s" % field["words"]
     if field["kind"] == "bool":
         return "yes or no"
+    if field["kind"] == "handle":
+        return "a %s" % field["words"]
     if field["kind"] == "list":
         return "%d to %d items" % (field["least"], field["most"])
     if "low_text" in field:

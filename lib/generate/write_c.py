@@ -180,7 +180,7 @@ def read(struct, reader):
              "        if (status) return status;", "    } else {", "        *read = *in;", "    }"]
     after = []
     for field in struct["fields"]:
-        if field["need"] == "result":
+        if field["need"] == "result" or field["kind"] == "handle":
             continue
         variable = "read->%s" % field["name"]
         if field["kind"] == "number":

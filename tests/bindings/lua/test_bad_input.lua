@@ -48,6 +48,8 @@ local function bad_values(field)
     add("", " ", "no such word", "\0", "\xff", long, "%s%n", 1, 0, -1, 1.5, true, {})
   elseif field.kind == "bool" then
     add(0, 1, 2, "yes", "", {}, 0 / 0)
+  elseif field.kind == "handle" then
+    add(1, 1.5, "text", true, {}, frame.working(), frame.code_overlay)
   elseif field.kind == "text" then
     add(1, 1.5, true, {}, "\0", "a\0b", "\xff", "\xed\xa0\x80")
   else

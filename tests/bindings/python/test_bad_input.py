@@ -52,6 +52,7 @@ BAD = {
     "bool": (0, 1, 2, "yes", "", [], {}, math.nan) + OTHERS,
     "text": (1, 1.5, True, [], {}, "\0", "a\0b", "\ud800") + OTHERS,
     "list": (1, 1.5, "text", True, [1], ["text"], [[[]]], [Odd()], {"": 1}, {1: 2}) + OTHERS,
+    "handle": (1, 1.5, "text", True, [], {}, frame.working(), frame.code_overlay) + OTHERS,
     "numbers": (1, "text", True, [[]], ["no number"], [Odd()], [True], [math.nan], [1e308], {"x": 1}) + OTHERS,
 }
 
