@@ -103,7 +103,8 @@ void frame_struct_blank(const frame_struct *facts, void *out) {
         char *place = (char *)out + field->offset;
         if (field->kind == FRAME_FIELD_NUMBER)
             *(double *)(void *)place = FRAME_NOT_GIVEN;
-        else if (field->kind == FRAME_FIELD_INTEGER || field->kind == FRAME_FIELD_WORD)
+        else if (field->kind == FRAME_FIELD_INTEGER || field->kind == FRAME_FIELD_WORD ||
+                 field->kind == FRAME_FIELD_BOOL)
             *(int32_t *)(void *)place = FRAME_NOT_GIVEN_INT;
     }
 }

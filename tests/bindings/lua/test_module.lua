@@ -32,6 +32,12 @@ joist.edition = 2021
 local by_year = frame.code_joist_span(joist)
 joist.edition = "2021"
 assert(by_year == frame.code_joist_span(joist), "a year for an edition")
+joist.overlay = frame.code_overlay("lookup,size,span_in,source\njoist_span,2x10,10',Ordinance 12\n")
+local amended = frame.code_joist_span(joist)
+joist.overlay = nil
+collectgarbage()
+assert(amended.span_in == 120 and amended.source == "Ordinance 12" and amended ~= by_year, "a handle in a field")
+amended = nil
 
 -- what is refused
 refused("unknown field", "sise", frame.section, { sise = "2x10" })

@@ -110,6 +110,22 @@ class Results(unittest.TestCase):
             with self.assertRaises(frame.Error):
                 frame.code_joist_span(edition=edition, **given)
 
+    def test_a_handle_in_a_field(self):
+        given = dict(use="floor", size="2x10", species="DFL", grade="No.2", spacing_in=16, live_psf=40, dead_psf=10, edition=2021)
+        blocks = frame._live_blocks()
+        overlay = frame.code_overlay("lookup,size,span_in,source\njoist_span,2x10,10',Ordinance 12\n")
+        result = frame.code_joist_span(overlay=overlay, **given)
+        columns = frame.batch("code_joist_span", overlay=overlay, **dict(given, spacing_in=[12, 16]))
+        limits = frame.code_stairs(edition=2021, overlay=overlay)
+        del overlay
+        self.assertEqual((result.span_in, result.source), (120, "Ordinance 12"))
+        self.assertEqual(list(columns.span_in), [120, 120])
+        self.assertEqual(pickle.loads(pickle.dumps(result)), result)
+        self.assertEqual(pickle.loads(pickle.dumps(limits)), limits)
+        self.assertNotEqual(result, frame.code_joist_span(**given))
+        del result, columns, limits
+        self.assertEqual(frame._live_blocks(), blocks)
+
     def test_copies_and_pickles(self):
         for result in (
             frame.section(size="2x10"),
