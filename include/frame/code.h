@@ -33,7 +33,7 @@ enum frame_code_caution_values {
     FRAME_CODE_CAUTION_SECONDARY = 2,  /**< "secondary". Rests on a second-hand copy of the code: look it up in the printed code before relying on it. */
     FRAME_CODE_CAUTION_MEMORY = 3,     /**< "from_memory". Recalled, the text was not seen: look it up in the printed code before relying on it. */
     FRAME_CODE_CAUTION_DOUBTFUL = 4,   /**< "doubtful". The figure is doubtful, most likely a misprint: do not build by it; see the note. */
-    FRAME_CODE_CAUTION_NOTE = 5,       /**< "note". There is something odd about this figure as printed: see the note. */
+    FRAME_CODE_CAUTION_NOTE = 5,       /**< "note". There is something to say about this figure as printed: see the note. */
     FRAME_CODE_CAUTION_OVERLAY = 6,    /**< "overlay". A local amendment that you gave stands here in place of the book. */
     FRAME_CODE_CAUTION_COVERED = 7,    /**< "covered". Read in a heavier column or row that covers what was asked: the table has none for it. */
     FRAME_CODE_CAUTION_BETWEEN = 8,    /**< "between". Interpolated between two columns, as the table's notes allow. */
@@ -55,7 +55,8 @@ enum frame_code_caution_values {
     FRAME_CODE_CAUTION_PROTECT = 24,   /**< "protect". Pipes and wires near the edge of a stud or plate are covered by steel plates. */
     FRAME_CODE_CAUTION_AMENDED = 25,   /**< "amended". Taken from the code of one state or city, or a code made after this one: another place's may differ. */
     FRAME_CODE_CAUTION_RETURNS = 26,   /**< "returns". Each end of a continuously sheathed line needs an end condition of Figure R602.10.7: a return panel at the corner, a long panel or a hold-down. */
-    FRAME_CODE_CAUTION_OWN_DETAIL = 27 /**< "own_detail". The panel is built by its method's own figure and table: hold-downs, straps, header and anchors. */
+    FRAME_CODE_CAUTION_OWN_DETAIL = 27, /**< "own_detail". The panel is built by its method's own figure and table: hold-downs, straps, header and anchors. */
+    FRAME_CODE_CAUTION_PINE = 28       /**< "pine". For No.2 lumber; southern pine must be No.1 or better here (2015 and 2018). */
 };
 /** What the code book leaves unchecked. */
 typedef int32_t frame_code_not_checked;
@@ -126,7 +127,7 @@ typedef struct frame_code_joist_span_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double span_in;       /**< Longest clear span, level. */
     double table_span_in; /**< The span as the table prints it, before its notes are applied. */
 } frame_code_joist_span_out;
@@ -188,7 +189,7 @@ typedef struct frame_code_header_span_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double span_in;       /**< Longest clear span. */
     double table_span_in; /**< The span the table gives for this width, before the factor for an unbraced top. */
     int32_t jack_studs;   /**< Jack studs at each end; not given for a porch, whose table has none. */
@@ -227,7 +228,7 @@ typedef struct frame_code_deck_joist_span_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double span_in;       /**< Longest span between supports. */
     double cantilever_in; /**< Longest cantilever with the back span asked for; 0 where none is permitted. */
 } frame_code_deck_joist_span_out;
@@ -265,7 +266,7 @@ typedef struct frame_code_deck_beam_span_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double span_in;                  /**< Longest span between posts. */
     double cantilever_in;            /**< Longest cantilever of the beam past its post: a quarter of the span beside it; here of the longest. */
     double effective_joist_span_in;  /**< The joists' span the table was entered with. */
@@ -301,7 +302,7 @@ typedef struct frame_code_deck_post_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double height_in;     /**< Greatest height, from the top of the footing to the underside of the beam; 0 where the post is not permitted. */
 } frame_code_deck_post_out;
 
@@ -333,7 +334,7 @@ typedef struct frame_code_deck_footing_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double square_side_in;    /**< Side of a square footing. */
     double round_diameter_in; /**< Diameter of a round one. */
     double thickness_in;      /**< Thickness, for plain concrete. */
@@ -365,7 +366,7 @@ typedef struct frame_code_deck_guide_post_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double height_in;         /**< Greatest height of a 6x6 post; 0 where it is not permitted. */
     double round_diameter_in; /**< Diameter of a round footing. */
     double square_side_in;    /**< Side of a square one. */
@@ -408,7 +409,7 @@ typedef struct frame_code_ledger_spacing_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double spacing_in;          /**< Greatest spacing along the ledger, the fasteners staggered in two rows. */
     double ledger_top_in;       /**< Least distance to the top edge of the ledger. */
     double ledger_bottom_in;    /**< Least distance to its bottom edge. */
@@ -467,7 +468,7 @@ typedef struct frame_code_heel_nails_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     int32_t nails;       /**< Nails in each heel joint, and in each lap of the ceiling joists between; 0 where the ridge is carried. */
     int32_t table_nails; /**< 16d common nails as the table prints them. */
 } frame_code_heel_nails_out;
@@ -514,7 +515,7 @@ typedef struct frame_code_uplift_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double uplift_lb;         /**< Uplift of one rafter on its connection, allowable stress design; 0 at least. */
     double uplift_plf;        /**< The same a foot of wall. */
     double table_lb;          /**< The force as the table gives it, before its notes are applied. */
@@ -557,7 +558,7 @@ typedef struct frame_code_floor_cantilever_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double cantilever_in; /**< Longest cantilever; less where the back span asks for it. */
     double uplift_lb;     /**< Uplift at the support behind, for this back span; of the least back span when none was given. */
 } frame_code_floor_cantilever_out;
@@ -605,7 +606,7 @@ typedef struct frame_code_stud_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     double spacing_in;    /**< Greatest spacing on centres; 0 where the code has none for such a stud. */
     double height_in;     /**< Greatest height of this size by the rule that was used. */
 } frame_code_stud_out;
@@ -637,7 +638,7 @@ typedef struct frame_code_king_studs_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     int32_t full_height_studs; /**< Full-height studs at each end of the header. */
     int32_t spare2;
 } frame_code_king_studs_out;
@@ -682,7 +683,7 @@ typedef struct frame_code_panel_span_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     const char *thickness;      /**< Thicknesses made with this rating, in. */
     double roof_span_held_in;   /**< Longest span on a roof with the edges held by blocking, clips or tongue and groove. */
     double roof_span_free_in;   /**< Longest span on a roof with free edges. */
@@ -778,7 +779,7 @@ typedef struct frame_code_hole_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     frame_code_verdict verdict;  /**< The verdict. */
     int32_t spare2;
     const char *reason;          /**< What it hangs on, in a sentence. */
@@ -816,7 +817,7 @@ typedef struct frame_code_fastening_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     int32_t joint_count;  /**< Joints of the schedule that these two things make: read which is meant in each way's joint. */
     int32_t way_count;    /**< Ways to fasten them, in all. */
 } frame_code_fastening_out;
@@ -827,7 +828,7 @@ typedef struct frame_code_fastening_way {
     const char *joint;    /**< The joint in full. */
     const char *fastener; /**< The fastener: common, box or other nail by its size, or a staple. */
     const char *location; /**< How it is driven. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     const char *source;   /**< Where it was seen. */
     double length_in;     /**< Length of the nail; not given for a staple. */
     double diameter_in;   /**< Diameter of the nail; not given for a staple. */
@@ -883,7 +884,7 @@ typedef struct frame_code_sheathing_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
     const char *wind_note;     /**< What the wind asks for besides the schedule; empty when nothing was found or no wind given. */
     int32_t way_count;         /**< Ways to fasten them. */
     frame_bool wind_holds;     /**< Whether one of the ways on an exterior wall holds the wind given; not given when not asked. */
@@ -994,7 +995,7 @@ typedef struct frame_code_bracing_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
 
     frame_code_bracing_governs governs; /**< What governs. */
     int32_t spare2;
@@ -1056,7 +1057,7 @@ typedef struct frame_code_wall_line_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
 
     frame_bool holds;         /**< Whether all of it holds. */
     frame_bool length_holds;  /**< Whether the panels come to the length needed. */
@@ -1151,7 +1152,7 @@ typedef struct frame_code_stairs_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
 
     frame_bool holds;         /**< Whether all that was measured holds; not given when nothing was measured. */
     int32_t measured;         /**< Limits that were checked. */
@@ -1202,7 +1203,7 @@ typedef struct frame_code_rules_out {
     frame_code_edition edition; /**< The edition it is from. */
     const char *table;    /**< The table's or clause's number. */
     const char *source;   /**< Where it was seen. */
-    const char *note;     /**< What is odd about it as printed; empty for most. */
+    const char *note;     /**< What there is to say about it as printed; empty for most. */
 
     int32_t rule_count; /**< Rules found. */
     int32_t spare2;

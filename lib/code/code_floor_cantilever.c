@@ -112,6 +112,7 @@ static frame_status compute(const frame_code_floor_cantilever_in *in, frame_code
     FRAME_CODE_SAY(out, in->edition, of.low->table, frame_code_source_text(of.low->source), "", of.low->known);
     FRAME_CODE_WARN(out, UPLIFT);
     FRAME_CODE_WARN(out, POINT_LOADS);
+    if (in->edition <= FRAME_CODE_2018) FRAME_CODE_WARN(out, PINE);
     FRAME_CODE_WARN(out, STAMP);
     if (less_snow || narrower) FRAME_CODE_WARN(out, COVERED);
     if (of.across > 0 || of.down > 0) FRAME_CODE_WARN(out, BETWEEN);

@@ -128,10 +128,18 @@ BESIDE_THE_RULES = {
     ("R802.4.1(7)", "DFL", "No3", "2x12", "24", "20"): "9-0"}
 
 
+# Notes of the tables on single cells.
+PRINTED_NOTES = {("R502.3.1(2)", "HF", "SS", "2x12", "24", "20"): "the table's note on this span: bearing of 2 in at the ends"}
+
+
 def note_joist(span, cell):
     """Marks a cell that its own table contradicts."""
     key = (cell["table"], cell["species"], cell["grade"], cell["size"], cell["spacing_in"], cell["dead_psf"])
     by_rule = BESIDE_THE_RULES.pop(key, None)
+    printed_note = PRINTED_NOTES.pop(key, None)
+    if printed_note:
+        span["odd"] |= 1 << list(SPACINGS).index(cell["spacing_in"])
+        span["notes"].append(printed_note)
     if by_rule is None:
         if "doubtful" in cell["flag"]:
             sys.exit("a flagged cell without its figure by the rules: %s" % (key,))
@@ -159,8 +167,8 @@ def joists(figures):
                                 {"odd": 0, "refused": 0, "notes": [], "known": cell["known"], "source": SOURCES.id(plain(cell["source"]))})
         span[SPACINGS[cell["spacing_in"]]] = ">26" if cell["over_26ft"] else "%s-%s" % (cell["span_ft"], cell["span_in"])
         note_joist(span, cell)
-    if BESIDE_THE_RULES:
-        sys.exit("no such cells: %s" % BESIDE_THE_RULES)
+    if BESIDE_THE_RULES or PRINTED_NOTES:
+        sys.exit("no such cells: %s %s" % (BESIDE_THE_RULES, PRINTED_NOTES))
     write("code_joist_sets", """
 What the span tables for joists and rafters are for: one row a table, or the half of a table with one dead load.
 Loads in psf; limit is the deflection limit, span over this.

@@ -183,6 +183,7 @@ START_TEST(cantilevers) {
     REFUSED(name, FLOOR "; size=2x6", "size", FRAME_NO_VALUE);
     REFUSED(name, "edition=2021; carries=wall; size=2x10; spacing_in=16; ground_snow_psf=30", "roof_width_in",
             FRAME_REQUIRED);
+    ck_assert(!CAUTION(floor_of(FLOOR), PINE) && CAUTION(floor_of(FLOOR "; edition=2018"), PINE));
     frame_code_floor_cantilever_out out;
     says(&out, name, FLOOR "; back_span_in=10'; roof_width_in=28'", "held down");
 }
