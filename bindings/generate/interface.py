@@ -83,7 +83,7 @@ def interface(api):
 
 # -- bound_made.c --
 def notation(field):
-    if field["name"] == "slope" or field["name"].startswith("slope_") or field["name"].endswith("_slope"):
+    if field["name"] in ("slope", "slopes") or field["name"].startswith("slope_") or field["name"].endswith(("_slope", "_slopes")):
         return "BOUND_SLOPE"
     return {"in": "BOUND_LENGTH", "deg": "BOUND_ANGLE"}.get(field["unit"], "BOUND_PLAIN")
 
@@ -95,7 +95,7 @@ def bound_struct(api, struct, index, words):
         element = "&%s_bound" % field["element"] if field.get("element") else "NULL"
         lines.append(
             "    {%s, %d, %s},"
-            % (notation(field), words.get(field["words"], -1) if field["kind"] == "word" else -1, element)
+            % (notation(field), words.get(field["words"], -1) if field["kind"] in ("word", "words") else -1, element)
         )
     given = [i for i, f in enumerate(struct["fields"]) if f["need"] != "result"]
     handle = next((i for i, f in enumerate(struct["fields"]) if f["kind"] == "handle"), -1)

@@ -88,6 +88,8 @@ def given_type(field):
         return "(frame.%s|any[])[]" % field["element"]
     if kind == "handle":
         return "frame.%s" % field["words"]
+    if kind == "words":
+        return "string[]"
     return {"integer": "integer", "word": "string", "bool": "boolean", "text": "string", "numbers": "frame.measure[]"}[
         kind
     ]

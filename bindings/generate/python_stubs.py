@@ -41,6 +41,8 @@ def given_type(field):
             field["unit"] in ("in", "deg") or name == "slope" or name.startswith("slope_") or name.endswith("_slope")
         )
         return "_Measure" if notation else "float"
+    if kind == "words":
+        return "Sequence[str]"
     if kind in ("list", "numbers"):
         return "Sequence[Any]" if kind == "list" else "Sequence[_Measure]"
     if kind == "handle":

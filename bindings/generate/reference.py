@@ -28,7 +28,7 @@ def need(field):
 
 
 def valid(api, field):
-    if field["kind"] == "word":
+    if field["kind"] in ("word", "words"):
         entries = api.words[field["words"]]["entries"]
         return ", ".join(e["words"][0] for e in entries) if entries else "a name of the list `%s`" % field["words"]
     if field["kind"] == "list":

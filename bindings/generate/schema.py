@@ -46,6 +46,13 @@ def schema_of(api, field):
             "minItems": int(field["least"]),
             "maxItems": int(field["most"]),
         }
+    elif kind == "words":
+        made = {
+            "type": "array",
+            "items": word(api, field),
+            "minItems": int(field["least"]),
+            "maxItems": int(field["most"]),
+        }
     else:
         made = {
             "type": "array",

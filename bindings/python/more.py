@@ -139,7 +139,7 @@ def batch(calculation, *, outer=False, want=None, **given):
     constant = {
         key: value
         for key, value in given.items()
-        if facts[key]["kind"] in ("list", "numbers", "text", "handle") or not _is_column(value)
+        if facts[key]["kind"] in ("list", "numbers", "words", "text", "handle") or not _is_column(value)
     }
     columns = [
         (key, _in_place(facts[key], value) or _converted(name, facts[key], value))

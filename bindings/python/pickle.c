@@ -16,6 +16,8 @@ static PyObject *plain_list(const bound_struct *of, size_t field, const void *ob
     for (size_t i = 0; list && i < count; i++) {
         PyObject *item = facts->kind == FRAME_FIELD_NUMBERS
                              ? PyFloat_FromDouble(((const double *)items)[i])
+                         : facts->kind == FRAME_FIELD_WORDS
+                             ? PyLong_FromLong(((const int32_t *)items)[i])
                              : plain_struct(of->fields[field].element,
                                             (const char *)items + i * of->fields[field].element->facts->size);
         if (item)
@@ -44,6 +46,7 @@ static PyObject *plain_field(const bound_struct *of, size_t field, const void *o
                                  *(const uint32_t *)(const void *)((const char *)object + facts->count_offset));
         case FRAME_FIELD_LIST:
         case FRAME_FIELD_NUMBERS:
+        case FRAME_FIELD_WORDS:
             return plain_list(of, field, object);
         default:
             return given.integer == FRAME_NOT_GIVEN_INT ? Py_NewRef(Py_None) : PyLong_FromLong(given.integer);
@@ -132,7 +135,9 @@ static int fill_list(const bound_struct *of, size_t field, PyObject *values, voi
     const frame_field *facts = &of->facts->fields[field];
     const bound_struct *element = of->fields[field].element;
     if (!PyTuple_Check(values)) return damaged();
-    const size_t count = (size_t)PyTuple_GET_SIZE(values), size = element ? element->facts->size : sizeof(double);
+    const int words = facts->kind == FRAME_FIELD_WORDS;
+    const size_t size = element ? element->facts->size : words ? sizeof(int32_t) : sizeof(double);
+    const size_t count = (size_t)PyTuple_GET_SIZE(values);
     char *items = count ? frame_arena_take(arena, count * size) : NULL;
     if (count && !items) return bind_raise(), 0;
     for (size_t i = 0; i < count; i++) {
@@ -140,8 +145,10 @@ static int fill_list(const bound_struct *of, size_t field, PyObject *values, voi
         if (element) {
             bound_blank(element, items + i * size);
             if (!fill_struct(element, value, items + i * size, arena)) return 0;
-        } else if (!PyFloat_Check(value))
+        } else if (words ? !PyLong_Check(value) : !PyFloat_Check(value))
             return damaged();
+        else if (words)
+            ((int32_t *)(void *)items)[i] = (int32_t)PyLong_AsLong(value);
         else
             ((double *)(void *)items)[i] = PyFloat_AS_DOUBLE(value);
     }
@@ -166,6 +173,7 @@ static int fill_field(const bound_struct *of, size_t field, PyObject *value, voi
             return fill_text(value, place, arena);
         case FRAME_FIELD_LIST:
         case FRAME_FIELD_NUMBERS:
+        case FRAME_FIELD_WORDS:
             return fill_list(of, field, value, object, arena);
         case FRAME_FIELD_RANGE:
             return fill_range(facts, value, object);

@@ -185,6 +185,45 @@ frame_status bound_take_numbers(const bound_host *host, const char *name, bound_
     return host->walk(host, value, put_number, &to);
 }
 
+/* -- lists of words -- */
+
+typedef struct word_filling {
+    const bound_host *host;
+    const char *name;
+    int words;
+    int32_t *numbers;
+    size_t count;
+} word_filling;
+
+static frame_status put_word(void *to, const bound_key *key, const bound_value *value) {
+    word_filling *f = to;
+    char name[128];
+    if (key->name || key->place >= f->count) return FRAME_OK;
+    snprintf(name, sizeof name, "%s[%zu]", f->name, key->place);
+    return bound_take_word(f->host, name, f->words, value, &f->numbers[key->place]);
+}
+
+static frame_status take_words(const bound_host *host, const frame_field *facts, int words, const bound_value *value,
+                               const int32_t **numbers, size_t *count, frame_arena *arena) {
+    int named = 0;
+    if (value->kind != BOUND_MANY)
+        return frame_fail(FRAME_WRONG_TYPE, facts->name, value->type, "a list of words",
+                          "%s: %s is not a list of words; valid is each %s", facts->name, value->type, facts->valid);
+    const size_t places = host->count(host, value, &named);
+    if (named)
+        return frame_fail(FRAME_WRONG_TYPE, facts->name, value->type, "a list of words",
+                          "%s: a list has no names, only places", facts->name);
+    *numbers = NULL;
+    *count = places;
+    if (!places) return FRAME_OK;
+    word_filling to = {host, facts->name, words, room_for(places, sizeof(int32_t), arena), places};
+    if (!to.numbers) return FRAME_NO_MEMORY;
+    /* A hole in a list reads as not given, which the library refuses by its place. */
+    for (size_t i = 0; i < places; i++) to.numbers[i] = FRAME_NOT_GIVEN_INT;
+    *numbers = to.numbers;
+    return host->walk(host, value, put_word, &to);
+}
+
 /* -- one field -- */
 
 static frame_status take_handle(const bound_host *host, const frame_field *field, const bound_value *value,
@@ -223,6 +262,9 @@ frame_status bound_take_field(const bound_host *host, const bound_struct *of, si
                                       (size_t *)(void *)((char *)object + facts->count_offset), arena);
         case FRAME_FIELD_HANDLE:
             return take_handle(host, facts, value, place);
+        case FRAME_FIELD_WORDS:
+            return take_words(host, facts, bound->words, value, place,
+                              (size_t *)(void *)((char *)object + facts->count_offset), arena);
         default:
             return frame_fail(FRAME_INTERNAL, facts->name, "", "", "%s: a field of this kind cannot be given",
                               facts->name);

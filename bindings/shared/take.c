@@ -9,7 +9,8 @@
 
 bound_notation bound_notation_of(const char *name) {
     const size_t length = strlen(name);
-    if (!strcmp(name, "slope") || !strncmp(name, "slope_", 6) || (length > 6 && !strcmp(name + length - 6, "_slope")))
+    if (!strcmp(name, "slope") || !strcmp(name, "slopes") || !strncmp(name, "slope_", 6) ||
+        (length > 6 && !strcmp(name + length - 6, "_slope")) || (length > 7 && !strcmp(name + length - 7, "_slopes")))
         return BOUND_SLOPE;
     if (!strcmp(name, "inches") || (length > 3 && !strcmp(name + length - 3, "_in"))) return BOUND_LENGTH;
     if (length > 4 && !strcmp(name + length - 4, "_deg")) return BOUND_ANGLE;

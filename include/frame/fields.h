@@ -21,7 +21,8 @@ enum frame_field_kind_values {
     FRAME_FIELD_NUMBERS = 7, /**< "numbers". A pointer to doubles; a size_t count stands at count_offset. */
     FRAME_FIELD_BITS = 8,    /**< "bits". A uint64_t set; words names the list its bits stand in. */
     FRAME_FIELD_RANGE = 9,   /**< "range". A uint32_t first index; a uint32_t count follows; words names the answer's list. */
-    FRAME_FIELD_HANDLE = 10  /**< "handle". A pointer to something the library made for you; words names what. Optional. */
+    FRAME_FIELD_HANDLE = 10, /**< "handle". A pointer to something the library made for you; words names what. Optional. */
+    FRAME_FIELD_WORDS = 11   /**< "words". A pointer to int32_t, each for a word of a list; a size_t count stands at count_offset. */
 };
 
 /** Whether a field must be given. */

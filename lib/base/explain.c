@@ -82,6 +82,18 @@ static frame_status explain_numbers(const frame_field *field, const double *numb
     return FRAME_OK;
 }
 
+static frame_status explain_words(const frame_field *field, const int32_t *words, size_t count) {
+    for (size_t i = 0; i < count; i++) {
+        char name[160];
+        frame_field one = *field;
+        snprintf(name, sizeof name, "%s[%zu]", field->name, i);
+        one.name = name;
+        if (words[i] == FRAME_NOT_GIVEN_INT) return missing(&one);
+        if (explain_word(&one, words[i])) return frame_error_status();
+    }
+    return FRAME_OK;
+}
+
 frame_status frame_struct_list(const frame_struct *facts, const char *name, const void *in, double least, double most) {
     const frame_field *field = frame_field_find(facts, name);
     const void *items = *(const void *const *)(const void *)((const char *)in + field->offset);
@@ -95,5 +107,6 @@ frame_status frame_struct_list(const frame_struct *facts, const char *name, cons
         snprintf(valid, sizeof valid, "%d to %d items", (int)least, (int)most);
         return frame_fail(FRAME_OUT_OF_RANGE, name, written, valid, "%s: %s items are not in %s", name, written, valid);
     }
-    return field->kind == FRAME_FIELD_NUMBERS ? explain_numbers(field, items, count) : FRAME_OK;
+    if (field->kind == FRAME_FIELD_NUMBERS) return explain_numbers(field, items, count);
+    return field->kind == FRAME_FIELD_WORDS ? explain_words(field, items, count) : FRAME_OK;
 }

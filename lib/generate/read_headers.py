@@ -113,7 +113,7 @@ class Reader:
             self.field(line.strip(), number, fields, order, spares)
         kind = "in" if name.endswith("_in") else "out" if name.endswith("_out") else "item"
         for i, field in enumerate(fields):
-            if field["kind"] in ("list", "numbers") and not field.get("count"):
+            if field["kind"] in ("list", "numbers", "words") and not field.get("count"):
                 self.trouble("%s: its count must stand in the next line" % field["name"])
         self.structs[name] = {"name": name, "room": self.room, "doc": doc, "fields": fields, "order": order,
                               "kind": kind, "spares": spares, "line": self.line, "path": self.path}
@@ -136,7 +136,7 @@ class Reader:
         order.append((c_type + (" *" if star else ""), name))
         if c_type == "size_t":
             count = re.fullmatch(r"count(?: : (\S+?)\.\.(\S+?))?\.(.*)", comment)
-            if not count or not fields or fields[-1]["kind"] not in ("list", "numbers"):
+            if not count or not fields or fields[-1]["kind"] not in ("list", "numbers", "words"):
                 self.trouble("a size_t is the count of the list in the line before: /**< count. */", number)
             fields[-1]["count"] = name
             fields[-1]["most"] = float(count.group(2)) if count.group(2) else 1e6
@@ -186,6 +186,8 @@ class Reader:
             field["kind"] = "numbers"
         elif c_type.startswith("const frame_") and star and c_type[len("const frame_"):] in self.handles:
             field["kind"], field["words"] = "handle", c_type[len("const frame_"):]
+        elif c_type.startswith("const frame_") and star and c_type[len("const frame_"):] in self.words:
+            field["kind"], field["words"] = "words", c_type[len("const frame_"):]
         elif c_type.startswith("const frame_") and star:
             field["kind"], field["element"] = "list", c_type[len("const frame_"):]
             if field["element"] not in self.structs:
@@ -312,7 +314,7 @@ def struct_id(name):
 
 
 def valid_text(field, words):
-    if field["kind"] == "word":
+    if field["kind"] in ("word", "words"):
         entries = words[field["words"]]["entries"]
         return ", ".join('"%s"' % e["words"][0] for e in entries) if entries else "a name of the list %s" % field["words"]
     if field["kind"] == "bool":

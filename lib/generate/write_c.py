@@ -87,7 +87,7 @@ def rooms_used(room, reader):
     """The rooms whose element structs and word lists this room's structs hold."""
     fields = [f for s in reader.structs.values() if s["room"] == room for f in s["fields"]]
     return ({reader.structs[f["element"]]["room"] for f in fields if f["kind"] == "list"} |
-            {reader.words[f["words"]]["room"] for f in fields if f["kind"] == "word"})
+            {reader.words[f["words"]]["room"] for f in fields if f["kind"] in ("word", "words")})
 
 
 def word_list(words):

@@ -49,12 +49,18 @@ static void *keep(subject *s, size_t size) {
 
 static void fill(subject *s, const frame_struct *facts, void *object, int depth);
 
+static int is_list(const frame_field *field) {
+    return field->kind == FRAME_FIELD_LIST || field->kind == FRAME_FIELD_NUMBERS || field->kind == FRAME_FIELD_WORDS;
+}
+
 static void fill_list(subject *s, const frame_field *field, void *object, int depth) {
     const size_t size = field->element ? frame_struct_size(field->element) : sizeof(double);
     void *items = keep(s, 2 * size);
     for (int i = 0; i < 2; i++)
         if (field->element)
             fill(s, field->element, (char *)items + (size_t)i * size, depth + 1);
+        else if (field->kind == FRAME_FIELD_WORDS)
+            ((int32_t *)items)[i] = frame_word_at(field->words, 0);
         else
             ((double *)items)[i] = within(field);
     *pointer_at(object, field) = items;
@@ -66,7 +72,7 @@ static void fill(subject *s, const frame_struct *facts, void *object, int depth)
     ck_assert_int_eq(frame_struct_init(facts, object, frame_struct_size(facts)), FRAME_OK);
     for (size_t i = 0; i < frame_field_count(facts); i++) {
         const frame_field *field = frame_field_at(facts, i);
-        const int list = field->kind == FRAME_FIELD_LIST || field->kind == FRAME_FIELD_NUMBERS;
+        const int list = is_list(field);
         if (field->need == FRAME_FIELD_RESULT || (field->need != FRAME_FIELD_REQUIRED && !list)) continue;
         if (field->kind == FRAME_FIELD_NUMBER) *number_at(object, field) = within(field);
         if (field->kind == FRAME_FIELD_INTEGER) *integer_at(object, field) = (int32_t)within(field);
@@ -197,7 +203,10 @@ static void bad_list(subject *s, const frame_field *field, void *object, const c
             walk(s, field->element, mark, within_path);
         } else {
             snprintf(within_path, sizeof within_path, "%s[%d]", path, i);
-            bad_number(s, field, (double *)(uintptr_t)items + i, within_path);
+            if (field->kind == FRAME_FIELD_WORDS)
+                bad_word(s, field, (int32_t *)(uintptr_t)items + i, within_path);
+            else
+                bad_number(s, field, (double *)(uintptr_t)items + i, within_path);
         }
     }
 }
@@ -212,7 +221,7 @@ static void walk(subject *s, const frame_struct *facts, void *object, const char
         if (field->kind == FRAME_FIELD_INTEGER) bad_integer(s, field, integer_at(object, field), path);
         if (field->kind == FRAME_FIELD_WORD || field->kind == FRAME_FIELD_BOOL)
             bad_word(s, field, integer_at(object, field), path);
-        if (field->kind == FRAME_FIELD_LIST || field->kind == FRAME_FIELD_NUMBERS)
+        if (is_list(field))
             bad_list(s, field, object, path);
         else
             missing(s, field, object, path);

@@ -97,7 +97,7 @@ function walk(name, given, owner, fields, before)
       local path, kept = before .. field.name, owner[field.name]
       for _, value in ipairs(bad_values(field)) do
         owner[field.name] = value
-        refused(name, given, path, value, field.kind == "list" or field.kind == "numbers")
+        refused(name, given, path, value, field.kind == "list" or field.kind == "numbers" or field.kind == "words")
       end
       if field.need == "required" then
         owner[field.name] = nil

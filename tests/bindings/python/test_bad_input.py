@@ -53,6 +53,7 @@ BAD = {
     "text": (1, 1.5, True, [], {}, "\0", "a\0b", "\ud800") + OTHERS,
     "list": (1, 1.5, "text", True, [1], ["text"], [[[]]], [Odd()], {"": 1}, {1: 2}) + OTHERS,
     "handle": (1, 1.5, "text", True, [], {}, frame.working(), frame.code_overlay) + OTHERS,
+    "words": (1, "text", True, [[]], ["no such word"], [1], [1.5], [Odd()], [True], {"x": 1}) + OTHERS,
     "numbers": (1, "text", True, [[]], ["no number"], [Odd()], [True], [math.nan], [1e308], {"x": 1}) + OTHERS,
 }
 
@@ -87,7 +88,7 @@ class EveryField(unittest.TestCase):
             kept = owner.get(key)
             for value in bad_values(field):
                 owner[key] = value
-                self.refused(name, given, path, value, field["kind"] in ("list", "numbers"))
+                self.refused(name, given, path, value, field["kind"] in ("list", "numbers", "words"))
             if field["need"] == "required":
                 owner[key] = None
                 self.refused(name, given, path, None)

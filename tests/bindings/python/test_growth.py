@@ -42,6 +42,8 @@ def example_of(field):
         return frame.words(field["words"])[0]
     if field["kind"] == "bool":
         return True
+    if field["kind"] == "words":
+        return [frame.words(field["words"])[0]]
     if field["kind"] == "text":
         return "text"
     return [[example_of(f) for f in api.inputs(field["element"])]] if field["kind"] == "list" else [1.0, 2.0]
