@@ -237,10 +237,11 @@ static frame_status lay_out(frame_deck_plan *plan) {
     if (status) return status;
     frame_platform_add_rims(p);
     frame_platform_add_joists(p);
-    frame_platform_add_blocks(p, plan->in->blocking_in, plan->in->blocking_count);
-    status = frame_deck_add_boards(plan);
+    status = frame_platform_add_blocks(p, plan->in->blocking_in, plan->in->blocking_count);
+    if (!status) status = frame_deck_add_boards(plan);
     if (!status) status = frame_deck_add_guard(plan);
     if (!status && p->failed) status = FRAME_NO_MEMORY;
+    if (!status) status = frame_layout_check(p->set, "width_in");
     if (!status) status = list_gangs(p, plan->answer);
     if (status) return status;
     list_marks(p, plan->answer);

@@ -128,6 +128,8 @@ static frame_status add_row(frame_deck_plan *plan, frame_deck_field *f, const fr
 /* From the outer edge to the house; the last is ripped to what is left. */
 static frame_status add_straight(frame_deck_plan *plan, frame_deck_field *f) {
     const double width = plan->in->board_width_in, gap = plan->in->board_gap_in;
+    if ((f->x1 - f->x0) / width > 2000)
+        return frame_fail_number(FRAME_TOO_LARGE, "board_width_in", width, "wider: at most 2,000 rows of boards");
     row_room room = {{.item_size = sizeof(double)},
                      {.item_size = 2 * sizeof(double)},
                      {.item_size = sizeof(double)},
@@ -212,6 +214,8 @@ frame_status frame_deck_add_boards(frame_deck_plan *plan) {
     if (f.x1 - f.x0 <= 0.5 || f.y1 - f.y0 <= 0.5)
         return frame_fail_number(FRAME_IMPOSSIBLE, "board_width_in", in->board_width_in, "narrower than the deck");
     if (in->pattern != FRAME_DECK_DIAGONAL) return add_straight(plan, &f);
+    if ((f.x1 - f.x0 + f.y1 - f.y0) / in->board_width_in > 2000)
+        return frame_fail_number(FRAME_TOO_LARGE, "board_width_in", in->board_width_in, "wider: at most 2,000 boards");
     frame_deck_add_diagonal(plan, &f);
     return FRAME_OK;
 }

@@ -17,7 +17,7 @@ static vec3 place(const side *s, double along, double across, double z) {
 
 static void add_bay(frame_deck_plan *plan, const side *s, double from, double to, int *rails) {
     const frame_deck_in *in = plan->in;
-    const double floor_z = plan->top + in->board_thickness_in, middle = plan->guard_post.thickness / 2;
+    const double floor_z = plan->top + in->board_thickness_in, middle = plan->guard_post.depth / 2;
     const double half = plan->rail.depth / 2;
     /* The lower rail's underside lies 3 in over the boards: a 4 in sphere must not pass there either. */
     const double heights[2] = {floor_z + 3 + half, floor_z + in->guard_height_in - half};
@@ -36,11 +36,12 @@ static frame_status add_side(frame_deck_plan *plan, const side *s, int *posts, i
     if (between <= 0)
         return frame_fail_number(FRAME_IMPOSSIBLE, "guard_post_size", wide, "posts narrower than half a side");
     const double spaces = fmax(ceil(between / in->guard_spacing_in - 1e-9), 1);
-    const double high = plan->top + in->board_thickness_in + in->guard_height_in;
+    const double high = plan->top + in->board_thickness_in + in->guard_height_in, out = plan->guard_post.depth / 2;
     for (int i = 0; i <= (int)spaces; i++) {
         const double at = s->from + wide / 2 + i * between / spaces;
         frame_platform_add(&plan->platform, FRAME_STAGE_GUARDS, FRAME_PIECE_GUARD_POST, ++*posts, &plan->guard_post,
-                           place(s, at, wide / 2, 0), place(s, at, wide / 2, high), (vec3){1, 0, 0});
+                           place(s, at, out, 0), place(s, at, out, high),
+                           s->along_y ? (vec3){1, 0, 0} : (vec3){0, 1, 0}); /* their depth goes outward */
         if (i) add_bay(plan, s, at - between / spaces + wide / 2, at - wide / 2, rails);
     }
     return FRAME_OK;

@@ -63,7 +63,7 @@ static frame_status add_posts(frame_deck_plan *plan, const line *l, size_t beam)
     return FRAME_OK;
 }
 
-static frame_status add_line(frame_deck_plan *plan, size_t index) {
+static frame_status add_line(frame_deck_plan *plan, size_t index, double *half) {
     static const frame_layout_section_fields fields = {"size", "size", "size"},
                                              posts = {"post_size", "post_size", "post_size"};
     line l;
@@ -78,6 +78,7 @@ static frame_status add_line(frame_deck_plan *plan, size_t index) {
     if (!status) status = place_posts(plan, &l);
     if (!status) status = add_posts(plan, &l, index);
     if (status) return status;
+    *half = fmax(l.beam.plies * l.ply.thickness, l.post.depth) / 2;
     const size_t before = p->set->pieces.count;
     status = frame_platform_add_beam(p, &l.ply, l.beam.plies, l.beam.at_in, l.from, l.to, l.posts, (size_t)l.count);
     if (!status && p->set->pieces.count - before > (size_t)l.beam.plies)
@@ -86,7 +87,8 @@ static frame_status add_line(frame_deck_plan *plan, size_t index) {
 }
 
 frame_status frame_deck_add_supports(frame_deck_plan *plan) {
+    double half[50] = {0}; /* the most beams there may be */
     for (size_t i = 0; i < plan->in->beam_count; i++)
-        if (add_line(plan, i)) return frame_fail_within("beams[%zu].", i);
-    return FRAME_OK;
+        if (add_line(plan, i, &half[i])) return frame_fail_within("beams[%zu].", i);
+    return frame_platform_check_beams(&plan->platform, half);
 }

@@ -81,6 +81,7 @@ static frame_status take(const frame_floor_in *in, frame_platform *p, frame_answ
 
 static frame_status add_beams(const frame_floor_in *in, frame_platform *p, frame_answer *answer) {
     static const frame_layout_section_fields fields = {"size", "size", "size"};
+    double half[50] = {0}; /* the most beams there may be */
     for (size_t i = 0; i < in->beam_count; i++) {
         frame_floor_beam beam;
         frame_floor_beam_item(in->beams, i, &beam);
@@ -93,8 +94,9 @@ static frame_status add_beams(const frame_floor_in *in, frame_platform *p, frame
         if (!status) status = frame_platform_add_beam(p, &ply, beam.plies, beam.at_in, 0, p->width, NULL, 0);
         p->stock = stock;
         if (status) return frame_fail_within("beams[%zu].", i);
+        half[i] = beam.plies * ply.thickness / 2;
     }
-    return FRAME_OK;
+    return frame_platform_check_beams(p, half);
 }
 
 static void list_marks(const frame_platform *p, frame_answer *answer) {
@@ -198,13 +200,15 @@ static frame_status lay_out(const frame_floor_in *in, frame_platform *p, frame_a
     if (status) return status;
     frame_platform_add_rims(p);
     frame_platform_add_joists(p);
-    frame_platform_add_blocks(p, in->blocking_in, in->blocking_count);
-    if (p->failed) return FRAME_NO_MEMORY;
-    status = list_gangs(p, answer);
+    status = frame_platform_add_blocks(p, in->blocking_in, in->blocking_count);
+    if (!status && p->failed) status = FRAME_NO_MEMORY;
+    if (!status) status = frame_layout_check(p->set, "width_in");
+    if (!status) status = list_gangs(p, answer);
+    if (status) return status;
     list_marks(p, answer);
     list_hangers(p, answer);
     list_pieces(p, answer);
-    return status;
+    return FRAME_OK;
 }
 
 static frame_status solve(const frame_floor_in *in, frame_answer *answer, frame_floor_out *out, frame_working *w) {

@@ -60,6 +60,19 @@ frame_layout_cut *frame_layout_add_cut(frame_layout_set *set, frame_stick_role r
     return &FRAME_ITEM(frame_layout_cut, set->cuts, set->cuts.count - 1);
 }
 
+/* As the timber room has it. */
+#define LONGEST 1200.0
+
+frame_status frame_layout_check(const frame_layout_set *set, const char *field) {
+    for (size_t i = 0; i < set->pieces.count; i++) {
+        const frame_layout_piece *piece = FRAME_LAYOUT_PIECE(set, i);
+        const double length = vec_length(vec_less(piece->end, piece->start));
+        if (length > LONGEST)
+            return frame_fail_number(FRAME_TOO_LARGE, field, length, "smaller: no piece may be longer than 1200 in");
+    }
+    return FRAME_OK;
+}
+
 static void take_plane(const frame_layout_cut *cut, frame_stick_plane *plane) {
     frame_stick_plane_init(plane);
     plane->role = cut->role;

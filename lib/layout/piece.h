@@ -71,6 +71,9 @@ frame_layout_piece *frame_layout_add(frame_layout_set *set, frame_piece_kind kin
 frame_layout_cut *frame_layout_add_cut(frame_layout_set *set, frame_stick_role role, vec3 point, vec3 waste,
                                        const char *label);
 
+/* FRAME_TOO_LARGE for a set with a piece longer than a stick may be; field: what to blame. */
+frame_status frame_layout_check(const frame_layout_set *set, const char *field);
+
 /* A piece as a stick. */
 frame_status frame_layout_stick(const frame_layout_set *set, size_t index, frame_stick **stick);
 /* Whether any two pieces share wood, given out as far as the caller's struct reaches. */

@@ -89,7 +89,9 @@ frame_status frame_platform_place_joists(frame_platform *platform);
 void frame_platform_add_rims(frame_platform *platform);
 void frame_platform_add_joists(frame_platform *platform);
 void frame_platform_add_headers(frame_platform *platform);
-void frame_platform_add_blocks(frame_platform *platform, const double *rows, size_t count);
+frame_status frame_platform_add_blocks(frame_platform *platform, const double *rows, size_t count);
+/* Refuses beams so near to one another that they, or what carries them, would meet. half: of the width of each. */
+frame_status frame_platform_check_beams(const frame_platform *platform, const double *half);
 /* A beam under the joists from y to y, its plies' joints over the supports given; 0 without memory. */
 frame_status frame_platform_add_beam(frame_platform *platform, const frame_layout_section *ply, int plies, double x,
                                      double from, double to, const double *supports, size_t count);

@@ -55,3 +55,14 @@ frame_status frame_platform_add_beam(frame_platform *p, const frame_layout_secti
     frame_array_give(&joints);
     return status;
 }
+
+frame_status frame_platform_check_beams(const frame_platform *p, const double *half) {
+    for (size_t i = 1; i < p->beams.count; i++) {
+        const double apart = FRAME_PLATFORM_BEAM(p, i)->at - FRAME_PLATFORM_BEAM(p, i - 1)->at;
+        if (apart >= half[i] + half[i - 1] - 1e-9) continue;
+        frame_fail_number(FRAME_IMPOSSIBLE, "at_in", FRAME_PLATFORM_BEAM(p, i)->at,
+                          "farther from the beam before: they, or their posts, would meet");
+        return frame_fail_within("beams[%zu].", i);
+    }
+    return FRAME_OK;
+}

@@ -7,6 +7,7 @@
 #include "layout/platform.h"
 
 #define SAME 1e-9 /* inches */
+enum { MOST_JOISTS = 1000 };
 
 /* A free stretch across the layout, and how far it is filled. */
 typedef struct stretch {
@@ -23,6 +24,7 @@ static int reaches(const frame_platform *p, const stretch *s, const frame_platfo
 }
 
 static const frame_platform_member *in_the_way(const frame_platform *p, const stretch *s, double y) {
+    if (p->bays.count == 1) return NULL;
     for (size_t i = 0; i < p->members.count; i++) {
         const frame_platform_member *other = FRAME_PLATFORM_MEMBER(p, i);
         if (other->y < y + p->t - SAME && other->y > y - p->t + SAME && reaches(p, s, other)) return other;
@@ -123,6 +125,8 @@ frame_status frame_platform_place_joists(frame_platform *p) {
     const frame_status status = frame_positions_find(&p->positions);
     if (status) return status;
     p->positions.base -= p->t;
+    if (p->positions.count > MOST_JOISTS)
+        return frame_fail_number(FRAME_TOO_LARGE, "spacing_in", p->spacing, "wider: at most 1,000 joists");
     for (size_t i = 0; i < p->bays.count; i++)
         if (!fill_bay(p, (int)i)) return FRAME_NO_MEMORY;
     return FRAME_OK;

@@ -2,6 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/error.h"
 #include "layout/platform.h"
 #include "layout_facts.h"
 
@@ -181,9 +182,14 @@ static void add_row(frame_platform *p, double x, int *number) {
     }
 }
 
-void frame_platform_add_blocks(frame_platform *p, const double *rows, size_t count) {
+frame_status frame_platform_add_blocks(frame_platform *p, const double *rows, size_t count) {
     int number = 0;
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < i; k++)
+            if (fabs(rows[i] - rows[k]) < p->t - 1e-9)
+                return frame_fail_number(FRAME_IMPOSSIBLE, "blocking_in", rows[i], "rows at least a thickness apart");
     const double near = frame_platform_end(p, 0) + p->t / 2, far = p->span - frame_platform_end(p, 1) - p->t / 2;
     for (size_t i = 0; i < count; i++)
         if (rows[i] >= near - 1e-9 && rows[i] <= far + 1e-9) add_row(p, rows[i], &number);
+    return FRAME_OK;
 }

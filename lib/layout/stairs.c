@@ -60,6 +60,22 @@ static int longest_flight(const frame_stair *stair) {
     return longest;
 }
 
+/* What nobody could climb is no stair, and has no stringers to lay out. */
+static frame_status refuse_ladders(const frame_stair *stair) {
+    if (stair->riser > 24)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "risers", stair->risers, "more: no step is higher than 24 in");
+    if (frame_stair_treads(stair) == 0) return FRAME_OK;
+    if (stair->tread < stair->riser / 4)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "tread_in", stair->tread, "at least a quarter of the riser");
+    if (stair->tread > 60)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "run_in", stair->tread, "shorter: no tread is deeper than 60 in");
+    if (stair->riser_thickness >= stair->tread)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "riser_thickness_in", stair->riser_thickness, "less than the tread");
+    if (stair->tread_thickness >= stair->riser)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "tread_thickness_in", stair->tread_thickness, "less than the riser");
+    return FRAME_OK;
+}
+
 static frame_status find_stringer(const frame_stair *stair, frame_stairs_out *out, frame_working *w) {
     const int longest = longest_flight(stair);
     FRAME_HEADING(w, "Stringer");
@@ -237,6 +253,7 @@ static frame_status solve(const frame_stairs_in *in, frame_answer *answer, frame
     set->name = frame_answer_text(answer, in->name ? in->name : "stair");
     record_rise(in, w);
     status = frame_stair_choose(in, stair, w);
+    if (!status) status = refuse_ladders(stair);
     if (status) return status;
     find_steps(stair, out, w);
     status = find_stringer(stair, out, w);
@@ -247,7 +264,8 @@ static frame_status solve(const frame_stairs_in *in, frame_answer *answer, frame
     frame_stair_judge(in, stair, out);
     forget_unused(in, stair, out);
     frame_stair_add_pieces(stair, set);
-    status = list_gangs(set, answer);
+    status = frame_layout_check(set, "rise_in");
+    if (!status) status = list_gangs(set, answer);
     list_pieces(set, answer);
     return status;
 }

@@ -195,12 +195,14 @@ static frame_status lay_out(const frame_wall_in *in, frame_wall_plan *plan, fram
     if (status) return status;
     frame_wall_add_uprights(plan);
     frame_wall_add_holes(plan);
-    frame_wall_add_blocks(plan);
-    status = list_gangs(plan, answer);
+    status = frame_wall_add_blocks(plan);
+    if (!status) status = frame_layout_check(plan->set, "height_in");
+    if (!status) status = list_gangs(plan, answer);
+    if (status) return status;
     list_marks(plan, answer);
     list_headers(plan, answer);
     list_pieces(plan, answer);
-    return status;
+    return FRAME_OK;
 }
 
 static void give_plan(frame_wall_plan *plan) {

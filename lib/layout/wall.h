@@ -90,7 +90,7 @@ frame_status frame_wall_place_studs(frame_wall_plan *plan);
 frame_status frame_wall_add_plates(frame_wall_plan *plan);
 void frame_wall_add_uprights(frame_wall_plan *plan);
 void frame_wall_add_holes(frame_wall_plan *plan);
-void frame_wall_add_blocks(frame_wall_plan *plan);
+frame_status frame_wall_add_blocks(frame_wall_plan *plan);
 
 /* Adds an upright; 0 without memory. */
 int frame_wall_stand(frame_wall_plan *plan, const frame_wall_upright *upright);

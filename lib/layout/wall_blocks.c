@@ -2,6 +2,7 @@
  * three-stud corner. */
 #include <math.h>
 
+#include "base/error.h"
 #include "layout/wall.h"
 #include "layout_facts.h"
 
@@ -52,9 +53,26 @@ static int between_plates(const frame_wall_plan *plan, const row *r, double from
     return r->z - half >= low - 1e-9 && r->z + half <= high + 1e-9;
 }
 
+/* Whether a block of another row or ladder is there already. */
+static int taken(const frame_wall_plan *plan, const row *r, double from, double to) {
+    const double half = half_of(plan, r);
+    for (size_t i = plan->set->pieces.count; i-- > 0;) {
+        const frame_layout_piece *piece = FRAME_LAYOUT_PIECE(plan->set, i);
+        if (piece->kind != FRAME_PIECE_BLOCK) return 0; /* they come last */
+        const double tall = piece->crown.z > 0.5 ? plan->d / 2 : plan->t / 2;
+        const double low = fmin(piece->start.z, piece->end.z) - (piece->start.x == piece->end.x ? 0 : tall);
+        const double high = fmax(piece->start.z, piece->end.z) + (piece->start.x == piece->end.x ? 0 : tall);
+        const double wide = piece->start.x == piece->end.x ? plan->t / 2 : 0;
+        if (meet(from, to, piece->start.x - wide, piece->end.x + wide) && meet(r->z - half, r->z + half, low, high))
+            return 1;
+    }
+    return 0;
+}
+
 static void add_block(frame_wall_plan *plan, const row *r, double from, double to, int *number) {
     const double y = r->upright ? plan->d - plan->t / 2 : plan->d / 2;
     if (to - from < LEAST || in_hole(plan, r, from, to) || !between_plates(plan, r, from, to)) return;
+    if (taken(plan, r, from, to)) return;
     frame_layout_add(plan->set, FRAME_PIECE_BLOCK, "block", ++*number, &plan->stud, (vec3){from, y, r->z},
                      (vec3){to, y, r->z}, r->upright ? (vec3){0, 0, 1} : (vec3){0, 1, 0});
 }
@@ -97,7 +115,7 @@ static void add_corner(frame_wall_plan *plan, double from, double to, int *numbe
     }
 }
 
-void frame_wall_add_blocks(frame_wall_plan *plan) {
+frame_status frame_wall_add_blocks(frame_wall_plan *plan) {
     const frame_wall_in *in = plan->in;
     const double t = plan->t, length = in->length_in;
     int number = 0;
@@ -113,7 +131,12 @@ void frame_wall_add_blocks(frame_wall_plan *plan) {
             add_ladder(plan, crossing.at_in, crossing.at_in + width, &number);
     }
     for (size_t i = 0; i < in->blocking_count; i++) {
+        for (size_t k = 0; k < i; k++)
+            if (fabs(in->blocking_in[i] - in->blocking_in[k]) < t - 1e-9)
+                return frame_fail_number(FRAME_IMPOSSIBLE, "blocking_in", in->blocking_in[i],
+                                         "rows at least a thickness apart");
         const row r = {in->blocking_in[i], 0, length, 0};
         add_row(plan, &r, &number);
     }
+    return FRAME_OK;
 }

@@ -303,6 +303,41 @@ START_TEST(guards) {
 }
 END_TEST
 
+/* Posts deeper than they are wide reach outward, and still share no wood with rails and rims. */
+START_TEST(deep_guard_posts) {
+    begin(144, 240);
+    in.height_in = 40;
+    in.guard_post_size = FRAME_SIZE(4, 6);
+    beam_at(124);
+    solve();
+    check_fit();
+    for (size_t i = 0; i < frame_deck_piece_count(deck); i++) {
+        const frame_deck_piece post = piece_at(i);
+        if (post.kind != FRAME_PIECE_GUARD_POST || post.start_x_in < 144) continue;
+        ck_assert_double_eq_tol(post.start_x_in, 144 + 5.5 / 2, 1e-12);
+    }
+    finish();
+}
+END_TEST
+
+START_TEST(absurd_decks) {
+    begin(144, 240);
+    beam_at(120);
+    in.board_width_in = 0.05;
+    refused(FRAME_TOO_LARGE, "board_width_in");
+    in.pattern = FRAME_DECK_DIAGONAL;
+    refused(FRAME_TOO_LARGE, "board_width_in");
+    in.board_width_in = 5.5;
+    solve();
+    beam_at(125); /* 6x6 posts are 5-1/2 in wide */
+    refused(FRAME_IMPOSSIBLE, "beams[1].at_in");
+    beams[1].at_in = 125.5;
+    solve();
+    check_fit();
+    finish();
+}
+END_TEST
+
 START_TEST(patterns) {
     begin(144, 240);
     in.guard = 0;
@@ -451,6 +486,8 @@ int main(void) {
     tcase_add_test(tests, boards_across_the_joists);
     tcase_add_test(tests, joints_take_the_least_stock);
     tcase_add_test(tests, guards);
+    tcase_add_test(tests, deep_guard_posts);
+    tcase_add_test(tests, absurd_decks);
     tcase_add_test(tests, patterns);
     tcase_add_test(tests, random_decks_fit);
     tcase_add_test(tests, joists_by_crown);

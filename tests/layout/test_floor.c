@@ -328,7 +328,31 @@ START_TEST(other_refusals) {
     beam_at(100);
     beam_at(90);
     refused(FRAME_IMPOSSIBLE, "beams[1].at_in");
+    beams[1].at_in = 102.9; /* two beams of two plies, 3 in wide: just meeting, and just not */
+    beams[0].size = beams[1].size = FRAME_SIZE(2, 10);
+    refused(FRAME_IMPOSSIBLE, "beams[1].at_in");
+    beams[1].at_in = 103;
+    solve();
     frame_floor_free(NULL);
+}
+END_TEST
+
+/* Measures that are allowed one by one, and together make no floor. */
+START_TEST(absurd_floors) {
+    const double near[] = {60, 61}, apart[] = {60, 61.5};
+    begin(144, 192);
+    in.blocking_in = near;
+    in.blocking_count = 2;
+    refused(FRAME_IMPOSSIBLE, "blocking_in");
+    in.blocking_in = apart;
+    solve();
+    in.blocking_count = 0;
+    in.width_in = 2001;
+    in.spacing_in = 2;
+    refused(FRAME_TOO_LARGE, "spacing_in");
+    in.spacing_in = 16;
+    solve();
+    finish();
 }
 END_TEST
 
@@ -376,6 +400,7 @@ int main(void) {
     tcase_add_test(tests, an_opening_piece_by_piece);
     tcase_add_test(tests, random_floors_fit);
     tcase_add_test(tests, other_refusals);
+    tcase_add_test(tests, absurd_floors);
     tcase_add_test(tests, working_and_drawing);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

@@ -362,6 +362,39 @@ START_TEST(other_refusals) {
 }
 END_TEST
 
+/* What nobody could climb is refused, at its limits and not before. */
+START_TEST(ladders_are_no_stairs) {
+    begin(96.2);
+    in.size = FRAME_NOT_GIVEN_INT;
+    in.stringer_thickness_in = 3;
+    in.stringer_depth_in = 40;
+    in.tread_in = 10;
+    in.risers = 4; /* 24.05 in each */
+    refused(FRAME_IMPOSSIBLE, "risers");
+    in.rise_in = 96;
+    solve();
+    ck_assert(FRAME_HAS(out.cautions, FRAME_STAIRS_CAUTION_RISER));
+    in.tread_in = 5.9; /* less than a quarter of 24 in */
+    refused(FRAME_IMPOSSIBLE, "tread_in");
+    in.tread_in = 6;
+    solve();
+    in.tread_thickness_in = 6;
+    in.rise_in = 20;
+    refused(FRAME_IMPOSSIBLE, "tread_thickness_in");
+    in.tread_thickness_in = 1;
+    in.risers = 2;
+    in.riser_thickness_in = 3;
+    in.tread_in = 3;
+    refused(FRAME_IMPOSSIBLE, "riser_thickness_in");
+    in.tread_in = FRAME_NOT_GIVEN;
+    in.run_in = 61;
+    refused(FRAME_IMPOSSIBLE, "run_in");
+    in.run_in = 60;
+    solve();
+    finish();
+}
+END_TEST
+
 /* The steps' marks and the stock's length are the kernel's own. */
 static void check_stringer(size_t index, const frame_stairs_piece *piece) {
     frame_stick *stick = NULL;
@@ -586,6 +619,7 @@ int main(void) {
     tcase_add_test(tests, uneven_floor_changes_each_stringer);
     tcase_add_test(tests, throat_and_what_cuts_a_stringer_through);
     tcase_add_test(tests, other_refusals);
+    tcase_add_test(tests, ladders_are_no_stairs);
     tcase_add_test(tests, gangs_of_a_stair);
     tcase_add_test(tests, random_stairs_fit);
     tcase_add_test(tests, random_choices_keep_the_limits);

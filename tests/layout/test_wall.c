@@ -469,6 +469,37 @@ START_TEST(rows_of_blocking) {
 }
 END_TEST
 
+/* Rows that would meet are refused; a row beside the blocks of a ladder leaves those out that would meet them. */
+START_TEST(blocks_that_would_meet) {
+    const double near[] = {48, 49.4}, apart[] = {48, 49.5}, ladder[] = {23.5};
+    begin(120);
+    in.blocking_in = near;
+    in.blocking_count = 2;
+    refused(FRAME_IMPOSSIBLE, "blocking_in");
+    in.blocking_in = apart;
+    solve();
+    check_fit();
+    in.blocking_in = ladder;
+    in.blocking_count = 1;
+    cross_at(60)->backing = FRAME_WALL_BACKING_LADDER;
+    solve();
+    check_fit();
+    finish();
+}
+END_TEST
+
+START_TEST(no_piece_longer_than_a_stick_may_be) {
+    begin(1300);
+    in.plate_stock_in = 600;
+    solve();
+    in.stud_length_in = FRAME_NOT_GIVEN;
+    in.height_in = 100;
+    in.slope = 1.5;
+    refused(FRAME_TOO_LARGE, "height_in");
+    finish();
+}
+END_TEST
+
 /* ---- random walls ---- */
 
 static void check_lengths(void) {
@@ -688,6 +719,8 @@ int main(void) {
     tcase_add_test(tests, steps_and_slopes_under_a_wall);
     tcase_add_test(tests, plate_joints);
     tcase_add_test(tests, rows_of_blocking);
+    tcase_add_test(tests, blocks_that_would_meet);
+    tcase_add_test(tests, no_piece_longer_than_a_stick_may_be);
     tcase_add_test(tests, random_walls_fit);
     tcase_add_test(tests, gangs_hold_every_piece_once);
     tcase_add_test(tests, working_and_drawing);
