@@ -1,6 +1,9 @@
 # build/python/frame/: __init__.py and its stubs made from api.json, and one extension for each kind of Python that is asked
 # for. The name of an extension says which it is, so several stand side by side.
 set(python_package ${PROJECT_BINARY_DIR}/python/frame)
+if(FRAME_ARCHIVE)
+  file(COPY ${PROJECT_SOURCE_DIR}/made/python/frame DESTINATION ${PROJECT_BINARY_DIR}/python)
+endif()
 set(FRAME_PYTHONS "" CACHE STRING "Pythons to build for; empty: the first python3 on PATH, and /usr/bin/python3")
 set(pythons ${FRAME_PYTHONS})
 if(NOT pythons)
@@ -32,11 +35,11 @@ if(NOT python_suffixes)
   message(FATAL_ERROR "No Python with headers was found; set FRAME_PYTHONS, or FRAME_PYTHON=OFF")
 endif()
 
-add_custom_command(OUTPUT ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/py.typed
+frame_make(OUTPUT ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/py.typed
   COMMAND ${Python3_EXECUTABLE} ${here}/generate/python_module.py ${facts_made_dir}/api.json ${python_package}
   COMMAND ${CMAKE_COMMAND} -E touch ${python_package}/__init__.py ${python_package}/__init__.pyi ${python_package}/py.typed
   DEPENDS ${facts_made_dir}/stamp ${bound_generators} COMMENT "Making the Python package" VERBATIM)
-add_custom_command(OUTPUT ${python_package}/_more.py ${python_package}/_more.pyi ${python_package}/_frame.pyi
+frame_make(OUTPUT ${python_package}/_more.py ${python_package}/_more.pyi ${python_package}/_frame.pyi
   COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/more.py ${python_package}/_more.py
   COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/more.pyi ${python_package}/_more.pyi
   COMMAND ${CMAKE_COMMAND} -E copy ${here}/python/extension.pyi ${python_package}/_frame.pyi
@@ -56,7 +59,7 @@ foreach(suffix include IN ZIP_LISTS python_suffixes python_includes)
   target_include_directories(${target} PRIVATE ${here}/python)
   target_include_directories(${target} SYSTEM PRIVATE ${include})
   target_link_libraries(${target} PRIVATE frame_static m)
-  target_link_options(${target} PRIVATE -Wl,--exclude-libs,ALL)
+  target_link_options(${target} PRIVATE -Wl,--exclude-libs,ALL ${FRAME_PACKING})
   set_target_properties(${target} PROPERTIES PREFIX "" OUTPUT_NAME _frame SUFFIX ${suffix} LIBRARY_OUTPUT_DIRECTORY ${python_package})
   add_dependencies(${target} frame_bound_made frame_python_package)
   install(TARGETS ${target} COMPONENT python DESTINATION ${FRAME_PYTHON_DIR}/frame)

@@ -4,11 +4,13 @@
 
 #include <frame/base.h>
 
+#include "base/printf.h"
+
 /* Records a failure and returns its status. field: the path of the field ("" if none); value: what was given, as text;
  * valid: what would have been valid; format (printf's, without %f, %e or %g: numbers come as text): the whole message
  * in one line. No argument may be NULL. */
 #if defined(__GNUC__)
-__attribute__((format(printf, 5, 6), cold))
+__attribute__((format(FRAME_PRINTF, 5, 6), cold))
 #endif
 frame_status
 frame_fail(frame_status status, const char *field, const char *value, const char *valid, const char *format, ...);
@@ -22,7 +24,7 @@ frame_fail_number(frame_status status, const char *field, double value, const ch
 
 /* Puts a path before the field of the failure just recorded ("roofs[2]." before "slope") and returns its status. */
 #if defined(__GNUC__)
-__attribute__((format(printf, 1, 2), cold))
+__attribute__((format(FRAME_PRINTF, 1, 2), cold))
 #endif
 frame_status
 frame_fail_within(const char *format, ...);

@@ -4,11 +4,13 @@
 
 #include <frame/text.h>
 
+#include "base/printf.h"
+
 void frame_text_add(frame_text *text, const char *chars);
 void frame_text_add_bytes(frame_text *text, const char *bytes, size_t length);
 /* printf's format, without %f, %e, %g: those follow the locale. */
 #if defined(__GNUC__)
-__attribute__((format(printf, 2, 3)))
+__attribute__((format(FRAME_PRINTF, 2, 3)))
 #endif
 void frame_text_addf(frame_text *text, const char *format, ...);
 /* A number with at most so many significant digits, or with fixed decimals. */
