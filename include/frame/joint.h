@@ -506,6 +506,216 @@ typedef struct frame_fastener_sum_out {
  * mode; FRAME_REFUSED for others, with the strongest group named (NDS 11.1.4), unless that alone is asked for. */
 FRAME_CALCULATION(fastener_sum);
 
+/** Cautions that go with joints of several fasteners and the joints of a frame. */
+typedef int32_t frame_fastening_caution;
+enum frame_fastening_caution_values {
+    FRAME_FASTENING_CAUTION_MEMORY = 0,      /**< "from_memory". A figure or rule was recalled, no text seen: check it against the printed standard. */
+    FRAME_FASTENING_CAUTION_ADJUSTED = 1,    /**< "adjusted". The values of one were taken as adjusted already: duration, moisture, penetration, end grain. */
+    FRAME_FASTENING_CAUTION_STAGGERED = 2,   /**< "staggered". Rows that are staggered and closer than a quarter of the spacing in a row count as one row (NDS 11.3.6.2). */
+    FRAME_FASTENING_CAUTION_NAILS_PULL = 3,  /**< "nails_pull". Nails loaded along their length loosen as the wood moves; choose screws or a metal tie where the load is lasting. */
+    FRAME_FASTENING_CAUTION_LRFD = 4,        /**< "lrfd". A factored strength: compare it with factored loads only. */
+    FRAME_FASTENING_CAUTION_ADVICE = 5,      /**< "advice". Under 1/4 in the standard asks only that the wood does not split; the distances are those its commentary recommends. */
+    FRAME_FASTENING_CAUTION_ULTIMATE = 6,    /**< "ultimate_unknown". No test was cited: what breaks the joint is unknown, and no multiple of a design value stands in for it. */
+    FRAME_FASTENING_CAUTION_CLAIM = 7,       /**< "above_design". The figure claimed is above the design value: no joint is laid out by it. */
+    FRAME_FASTENING_CAUTION_TEST = 8,        /**< "one_test". A test speaks for its own wood, nails and moisture; it is no design value. */
+    FRAME_FASTENING_CAUTION_ELASTIC = 9,     /**< "elastic". The fasteners were taken as springs alike in all directions; the standard gives no rule for eccentric groups. */
+    FRAME_FASTENING_CAUTION_DUCTILE = 10,    /**< "ductile". The instantaneous centre lets all fasteners reach their values together: only where each can slip without splitting the wood. */
+    FRAME_FASTENING_CAUTION_MAKER = 11,      /**< "maker". A value given for a metal part holds only with every fastener its maker asks for, and no load before they are in. */
+    FRAME_FASTENING_CAUTION_RAISED = 12,     /**< "raised". The given value was raised for the duration of load, since its maker allows that. */
+    FRAME_FASTENING_CAUTION_FLASHING = 13,   /**< "flashing". What lies behind the ledger decides: a sound band, flashed so that it stays dry. */
+    FRAME_FASTENING_CAUTION_DECK = 14,       /**< "deck_lateral". A deck also needs its lateral ties: two of 1,500 lb or four of 750 lb (IRC R507.9.2). */
+    FRAME_FASTENING_CAUTION_TIE_RAISED = 15, /**< "tie_raised". A tie above the plate carries more and bends the rafter: check the rafter with that moment. */
+    FRAME_FASTENING_CAUTION_LAPS = 16,       /**< "laps". Every lap and splice of the tie carries the same force: nail it the same. */
+    FRAME_FASTENING_CAUTION_HIP_END = 17,    /**< "hip_end". Jacks of a hip end thrust too; they need ties of their own. */
+    FRAME_FASTENING_CAUTION_CODE_TABLE = 18, /**< "code_table". The building code has a table of its own for this joint; it may ask for more. */
+    FRAME_FASTENING_CAUTION_TOE_NAIL = 19,   /**< "toe_nail". Driven at about 30 degrees to the member and started a third of its length from the end (NDS 12.1.6), without splitting it. */
+    FRAME_FASTENING_CAUTION_GAP = 20,        /**< "gap". Members apart: by the general dowel equations of Technical Report 12; the fastener bends further before it yields. */
+    FRAME_FASTENING_CAUTION_SHORT = 21,      /**< "short_penetration". The point reaches less than the full depth; a little less and the fastener counts for nothing. */
+    FRAME_FASTENING_CAUTION_LEAST = 22,      /**< "least_count". Fewer would do by the numbers; the least that is usual was taken. */
+    FRAME_FASTENING_CAUTION_WEAKEST = 23,    /**< "weakest_link". A chain holds what its weakest link holds; only the links listed were looked at. */
+    FRAME_FASTENING_CAUTION_FIGURE = 24,     /**< "figure_only". A figure to know, not a way to build: the code does not count it, and nothing passes by it. */
+    FRAME_FASTENING_CAUTION_PANELS = 25,     /**< "panels". Panels as the table has them: every edge on framing or blocking, nails flush, 1/8 in gaps, sheets straight on the studs without foam or board between. */
+    FRAME_FASTENING_CAUTION_ASPECT = 26,     /**< "aspect". A narrow piece of wall is soft: its value was cut, or it counts for nothing. */
+    FRAME_FASTENING_CAUTION_HOLD_DOWN = 27,  /**< "hold_down". The hold-down force is without the dead load that stands on the wall, and goes on to the foundation. */
+    FRAME_FASTENING_CAUTION_THICK_FRAMING = 28, /**< "thick_framing". Nails so close at panel joints need framing 3 in thick by name, or two studs nailed together, staggered (SDPWS 4.3.7.1). */
+    FRAME_FASTENING_CAUTION_SIDE_LOADED = 29, /**< "side_loaded". A load on one side reaches the other plies only through the fasteners. */
+    FRAME_FASTENING_CAUTION_GEOMETRY = 30,   /**< "geometry". From 1/4 in up, the value needs the full end, edge and row distances of NDS 12.5.1. */
+    FRAME_FASTENING_CAUTION_GROUP = 31,      /**< "group_action". From 1/4 in up, several in a row share the load unevenly: C_g was taken as 1. */
+    FRAME_FASTENING_CAUTION_DRYING = 32,     /**< "drying". Moisture that changes after the joint is made takes three quarters of a driven nail's hold; toe-nails are spared (NDS 12.5.4). */
+    FRAME_FASTENING_CAUTION_SHRINKAGE = 33   /**< "shrinkage". Wood dries across the grain and not along it: rows far apart across the grain split it (NDS 11.1.3). */
+};
+/** What joints of several fasteners and the joints of a frame leave unchecked. */
+typedef int32_t frame_fastening_not_checked;
+enum frame_fastening_not_checked_values {
+    FRAME_FASTENING_UNCHECKED_MEMBER = 0,    /**< "member". The members at the joint: net section, row and group tear-out, tension across the grain (NDS 3.1.2, 3.4.3.3, appendix E). */
+    FRAME_FASTENING_UNCHECKED_SPLITTING = 1, /**< "splitting". Lead holes and splitting. */
+    FRAME_FASTENING_UNCHECKED_SPACING = 2,   /**< "spacing". End and edge distances and spacing: fastener_layout. */
+    FRAME_FASTENING_UNCHECKED_CORROSION = 3, /**< "corrosion". Coating or alloy for treated lumber and weather. */
+    FRAME_FASTENING_UNCHECKED_METAL = 4,     /**< "metal". Steel of plates, straps and of the fastener itself. */
+    FRAME_FASTENING_UNCHECKED_PATH = 5,      /**< "rest_of_the_path". Where the force goes on from here. */
+    FRAME_FASTENING_UNCHECKED_OTHER_WAY = 6, /**< "other_directions". Load in directions that were not given. */
+    FRAME_FASTENING_UNCHECKED_ANCHOR = 7,    /**< "anchor". Anchors in concrete and the footing. */
+    FRAME_FASTENING_UNCHECKED_STRENGTH = 8,  /**< "strength". What the fasteners carry. */
+    FRAME_FASTENING_UNCHECKED_DEFLECTION = 9, /**< "deflection". How far the wall or floor moves. */
+    FRAME_FASTENING_UNCHECKED_SEISMIC = 10,  /**< "seismic_rules". What the code asks beside strength where earthquakes are designed for. */
+    FRAME_FASTENING_UNCHECKED_COLLECTOR = 11, /**< "collectors". Chords, struts and the wall or floor the shear comes from. */
+    FRAME_FASTENING_UNCHECKED_BEARING = 12,  /**< "bearing". Wood crushed under the member or the plate. */
+    FRAME_FASTENING_UNCHECKED_RAFTER = 13    /**< "rafter". The rafter and the tie themselves. */
+};
+
+/** A row of fasteners along the load. Give the stiffnesses as modulus and area of each side. */
+typedef struct frame_group_action_in {
+    uint32_t struct_size, struct_id;
+    int32_t per_row;               /**< required : 1..200. Fasteners in a row, along the load. */
+    frame_bool metal_side;         /**< no. The side members are metal plates. */
+    double diameter_in;            /**< required : >0..1. Diameter of a fastener. */
+    double spacing_in;             /**< required : >0..120. Centres in a row. */
+    double main_modulus_psi;       /**< required : >0..4e7. Modulus of elasticity of the main member. */
+    double side_modulus_psi;       /**< "main_modulus_psi, for metal it must be given" : >0..4e7. Modulus of elasticity of the side members. */
+    double main_area_in2;          /**< required : >0..1000. Gross cross-section of the main member; loaded across its grain, its thickness times the width that the group takes up. */
+    double side_area_in2;          /**< required : >0..1000. Gross cross-sections of all side members together. */
+} frame_group_action_in;
+
+/** How unevenly a row shares its load. */
+typedef struct frame_group_action_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastening_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastening_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    int32_t spare;
+    double group_factor;           /**< Group action factor C_g: what group_factor of dowel_lateral and fastener_sum wants. */
+    double load_slip_lb_per_in;    /**< Load-slip modulus gamma of one fastener. */
+    double stiffness_ratio;        /**< R_EA, the softer member over the stiffer. */
+    double u;                      /**< u of the formula. */
+    double m;                      /**< m of the formula. */
+    double effective_count;        /**< What the row is worth: C_g times the fasteners in it. */
+} frame_group_action_out;
+
+/** Finds the group action factor C_g of a row of fasteners by the exact formula (NDS 2018 equation 11.3-1). Under 1/4 in diameter
+ * it is 1. */
+FRAME_CALCULATION(group_action);
+
+/** A round head on its member. Give size, or head_diameter_in; species or specific gravity of the member under the head. */
+typedef struct frame_head_pull_through_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;        /**< optional. Kind of fastener, with size. */
+    frame_species side_species;   /**< optional. Species of the member under the head. */
+    frame_service service;        /**< dry. Moisture of the lumber in use. */
+    frame_design_method method;   /**< ASD. Allowable stress design, or load and resistance factor design. */
+    const char *size;             /**< optional. Size by its usual name ("16d"). */
+    double head_diameter_in;      /**< "of the size (nails)" : >0..6. Diameter of the round head or washer. */
+    double side_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of that member, instead of its species. */
+    double side_thickness_in;     /**< required : >0..12. Thickness of wood left under the head. */
+    double load_duration_factor;  /**< 1 : 0.9..1.6. Load duration factor C_D. */
+    double temperature_f;         /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
+    double time_effect_factor;    /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3). */
+} frame_head_pull_through_in;
+
+/** What pulls a head through. */
+typedef struct frame_head_pull_through_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastening_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastening_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    int32_t spare;
+    double w_lb;               /**< Reference value W_H of one head. */
+    double adjusted_lb;        /**< W_H', times the adjustment factors. */
+    double head_diameter_in;   /**< Diameter of the head. */
+    double wet_factor;         /**< C_M. */
+    double temperature_factor; /**< C_t. */
+} frame_head_pull_through_out;
+
+/** Finds what pulls the round head of a nail or screw, or its washer, through the member under it (NDS 2018 12.2.5). */
+FRAME_CALCULATION(head_pull_through);
+
+/** One fastener loaded across and along itself at once. */
+typedef struct frame_dowel_combined_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;   /**< required. Kind of fastener. */
+    int32_t spare;
+    double lateral_lb;       /**< required : 0..1e6. Load across the fastener. */
+    double withdrawal_lb;    /**< required : 0..1e6. Load along the fastener, outward. */
+    double lateral_value_lb; /**< required : >0..1e6. Adjusted lateral value Z' of one, as dowel_lateral gives it. */
+    double withdrawal_value_lb;   /**< required : >0..1e6. Adjusted withdrawal value W'p of one, as dowel_withdrawal gives it. */
+    double pull_through_value_lb; /**< optional : >0..1e6. Adjusted value of its head, as head_pull_through gives it; the lesser counts. */
+} frame_dowel_combined_in;
+
+/** Whether one fastener carries both. */
+typedef struct frame_dowel_combined_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastening_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastening_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    frame_bool passes;    /**< Whether the load is within the value. */
+    double ratio;         /**< Load over what the fastener carries in its direction. */
+    double load_lb;       /**< The load, both parts together. */
+    double angle_deg;     /**< Its angle from the face of the wood. */
+    double value_lb;      /**< Z'_alpha, what the fastener carries in that direction. */
+} frame_dowel_combined_out;
+
+/** Checks one nail or screw under lateral and withdrawal load at once: lag screws by Hankinson's curve, nails and wood screws by a
+ * straight line (NDS 2018 12.4). */
+FRAME_CALCULATION(dowel_combined);
+
+/** What a claimed figure for one fastener amounts to. */
+typedef int32_t frame_claim_verdict;
+enum frame_claim_verdict_values {
+    FRAME_CLAIM_WITHIN = 1,     /**< "within the design value". It may be used. */
+    FRAME_CLAIM_ABOVE = 2,      /**< "above the design value". More than the code allows, less than the yield value: the margin is being spent. */
+    FRAME_CLAIM_YIELDS = 3,     /**< "above the yield value". At such a load the fastener has bent or the wood is crushed. */
+    FRAME_CLAIM_ABOVE_TEST = 4  /**< "above the tested ultimate". The test that was cited broke at less. */
+};
+
+/** One nail or screw across the joint, with a rule of thumb or a test to set beside it. Wood to wood, single shear. */
+typedef struct frame_dowel_figures_in {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind;        /**< required. Kind of fastener. */
+    frame_species side_species;   /**< optional. Species of the side member. */
+    frame_species main_species;   /**< optional. Species of the main member. */
+    frame_service service;        /**< dry. Moisture of the lumber in use. */
+    frame_bool toe_nail;          /**< no. The nail is toe-nailed. */
+    frame_bool end_grain;         /**< no. The fastener is driven into the end grain of the main member. */
+    const char *size;             /**< optional. Size by its usual name: "16d" for nails, "No.10" for wood screws. */
+    const char *test_source;      /**< optional. Where the test is published: author, title, year, table; needed with test_lb. */
+    double diameter_in;           /**< optional : >0..1.25. Nominal diameter, instead of size. */
+    double length_in;             /**< "the length of the size (nails)" : >0..48. Length under the head. */
+    double bending_yield_psi;     /**< "by kind and diameter" : >0..300000. Bending yield strength of the fastener. */
+    double side_thickness_in;     /**< "a third of the length for toe-nails, else it must be given" : >0..24. Thickness of the side member. */
+    double main_thickness_in;     /**< optional : >0..48. Thickness of the main member along the fastener. */
+    double side_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of the side member, instead of its species. */
+    double main_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of the main member, instead of its species. */
+    double angle_deg;             /**< optional : 0..90. Angle of the load to the grain of both; needed from 1/4 in diameter up. */
+    double load_duration_factor;  /**< 1 : 0.9..1.6. Load duration factor C_D. */
+    double claim_lb;              /**< optional : >0..1e5. A rule of thumb for one fastener, to be set against its figures. */
+    double test_lb;               /**< optional : >0..1e5. Mean ultimate load of one fastener in a published test of this joint. */
+} frame_dowel_figures_in;
+
+/** Three figures for one fastener. */
+typedef struct frame_dowel_figures_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastening_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastening_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    frame_yield_mode mode; /**< The yield mode that governs. */
+    frame_bool ultimate_is_known; /**< Whether a cited test gives an ultimate; else it is unknown. */
+    frame_claim_verdict verdict;  /**< What the claim amounts to; not given without one. */
+    double design_lb;      /**< Design value Z', adjusted: what a joint may be laid out by. */
+    double yield_lb;       /**< The yield value it comes from, before the reduction term R_d: where the wood crushes or the fastener bends for good. */
+    double ultimate_lb;    /**< What broke the joint in the cited test; not given where none is cited: unknown. */
+    double reduction;      /**< R_d, yield value over the reference value. */
+    double claim_over_design;   /**< The claim over the design value. */
+    double claim_over_yield;    /**< The claim over the yield value. */
+    double ultimate_over_design; /**< The tested ultimate over the design value. */
+} frame_dowel_figures_out;
+
+/** Gives the three figures of one nail or screw: the design value, the yield value behind it, and an ultimate only where a cited test
+ * gives one; and says where a rule of thumb stands among them (NDS 2018 12.3). */
+FRAME_CALCULATION(dowel_figures);
+
 FRAME_END
 
 #endif
