@@ -729,6 +729,159 @@ FRAME_ANSWER_LIST(roof_solve, point, points);
 /** The outlines of the faces, face by face. */
 FRAME_ANSWER_LIST(roof_solve, outline, outlines);
 
+/** What a member of a roof is. */
+typedef int32_t frame_roof_member;
+enum frame_roof_member_values {
+    FRAME_MEMBER_RIDGE = 1,        /**< "ridge". Along a ridge. */
+    FRAME_MEMBER_HIP = 2,          /**< "hip" | "hip rafter". Along a hip. */
+    FRAME_MEMBER_VALLEY = 3,       /**< "valley" | "valley rafter". Along a valley. */
+    FRAME_MEMBER_BREAK = 4,        /**< "break purlin". Along a break of slope. */
+    FRAME_MEMBER_LEDGER = 5,       /**< "ledger". On a wall that a roof ends at. */
+    FRAME_MEMBER_COMMON = 6,       /**< "common rafter". From the eave, or a break, up to a ridge, a ledger or a break. */
+    FRAME_MEMBER_END_RAFTER = 7,   /**< "end rafter" | "gable rafter". The rafter at a gable, or beside a wall. */
+    FRAME_MEMBER_HIP_JACK = 8,     /**< "hip jack". From the eave up to a hip. */
+    FRAME_MEMBER_VALLEY_JACK = 9,  /**< "valley jack". From a valley up to the ridge. */
+    FRAME_MEMBER_CRIPPLE_JACK = 10, /**< "cripple jack". From a valley up to a hip. */
+    FRAME_MEMBER_RAFTER = 11,      /**< "rafter". Any other rafter. */
+    FRAME_MEMBER_SUBFASCIA = 12,   /**< "sub-fascia". Along the tails. */
+    FRAME_MEMBER_PLATE = 13        /**< "plate". The upper plate of the wall, which carries the roof; the walls' own, here to prove the seats by. */
+};
+/** Cautions that go with the members of a roof. */
+typedef int32_t frame_roof_members_caution;
+enum frame_roof_members_caution_values {
+    FRAME_MEMBERS_CAUTION_FAULTS = 0, /**< "faults". Members share wood, or a cut bears on too little: see joints and overlaps. */
+    FRAME_MEMBERS_CAUTION_NOTCH = 1, /**< "notch". A birdsmouth is deeper than a quarter of the rafter's depth (NDS 4.4.3, IRC R802.7.1.1). */
+    FRAME_MEMBERS_CAUTION_BRACE = 2, /**< "brace". Ties and bracing stand before the roof is loaded; work with fall protection. */
+    FRAME_MEMBERS_CAUTION_TRY_ONE = 3, /**< "try_one". Cut one of each kind, try it in place, then cut the gang. */
+    FRAME_MEMBERS_CAUTION_MEASURE = 4, /**< "measure". Measure the building again before cutting: the plan is not the plate. */
+    FRAME_MEMBERS_CAUTION_BEAM = 5, /**< "beam". Hips and valleys carry their jacks: they are beams, and their upper ends need support. */
+    FRAME_MEMBERS_CAUTION_LOW = 6, /**< "low_slope". Under 3 in 12 the ridge must be designed as a beam (IRC R802). */
+    FRAME_MEMBERS_CAUTION_LEFT_OUT = 7 /**< "left_out". Pieces of the layout were left out: too short, without a seat, or where another member stands. */
+};
+/** What the members of a roof leave unchecked. */
+typedef int32_t frame_roof_members_not_checked;
+enum frame_roof_members_not_checked_values {
+    FRAME_MEMBERS_UNCHECKED_STRENGTH = 0, /**< "strength". Whether the members hold their loads. */
+    FRAME_MEMBERS_UNCHECKED_THRUST = 1, /**< "thrust". Whether the thrust of the rafters is tied. */
+    FRAME_MEMBERS_UNCHECKED_PROOF = 2 /**< "proof". Whether the pieces fit: the proof was not asked for. */
+};
+
+/** A plan, the slopes of its roof, and what it is framed of. Corners, slopes, kinds and courtyards are those of roof_solve; the
+ * plates are level, all at one height, and the fascia is level all round: overhangs are in inverse ratio of the slopes. */
+typedef struct frame_roof_members_in {
+    uint32_t struct_size, struct_id;
+    const frame_roof_corner *corners; /**< required. Corners of the building lines, in order; at least 3. */
+    size_t corner_count;              /**< count : 1..2000. */
+    const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
+    size_t slope_count;               /**< count : 1..2000. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    size_t kind_count;                /**< count : 0..2000. */
+    const frame_roof_hole_corner *holes; /**< optional. Corners of courtyards, courtyard by courtyard. */
+    size_t hole_count;                /**< count : 0..2000. */
+    frame_size rafter_size;           /**< required. Nominal size of rafters and jacks. */
+    frame_size ridge_size;            /**< "the least that covers what is cut against it". Nominal size of ridges and ledgers. */
+    frame_size hip_size;              /**< "the least that covers the jacks' cuts". Nominal size of hips. */
+    frame_size valley_size;           /**< "the least that covers the jacks' cuts". Nominal size of valleys. */
+    frame_size fascia_size;           /**< "the rafters' size". Nominal size of the sub-fascia. */
+    frame_bool prove;                 /**< yes. Whether every pair of neighbours is tried. */
+    int32_t hip_plies;                /**< 1 : 1..4. Plies of each hip. */
+    int32_t valley_plies;             /**< 1 : 1..4. Plies of each valley. */
+    double spacing_in;                /**< 16 : >0..96. Spacing of rafters on centres. */
+    double overhang_in;               /**< 0 : 0..120. Overhang of the first edge that a roof rises from, level, to the outer face of the tail cut. */
+    double seat_in;                   /**< "3-1/2 in" : >0..24. Level seat of the rafters on that edge; the others follow from the height above plate, which is one all round. */
+    double height_above_plate_in;     /**< optional : >0..48. Height above plate, plumb at the building line, instead of the seat. */
+    double plate_width_in;            /**< 3.5 : >0..24. Width of the plates. */
+    double stock_in;                  /**< 240 : 48..1200. Longest piece of ridge or sub-fascia; longer ones are spliced on a rafter. */
+    double layout_x_in;               /**< optional : -1e6..1e6. A point that all layouts start from; the first corner where it is not given. */
+    double layout_y_in;               /**< optional : -1e6..1e6. That point along y. */
+} frame_roof_members_in;
+
+/** The figures of a framed roof. */
+typedef struct frame_roof_members_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : roof_members_caution. Cautions. */
+    uint64_t not_checked; /**< bits : roof_members_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    frame_bool fits;      /**< No pieces share wood, and every cut bears as its joint's rule asks; not given without the proof. */
+    int32_t left_out;     /**< Pieces of the layout that were left out: too short, without a seat, or where another stands. */
+    int32_t pairs;        /**< Pairs of neighbours that were tried. */
+    double height_above_plate_in; /**< Height above plate, plumb at the building lines. */
+    double fascia_height_in;      /**< Height of the roof plane at the tail cuts above the plates; negative below. */
+    double ridge_height_in;       /**< Greatest height of the roof planes above the plates. */
+    double board_feet;            /**< Lumber of all pieces but the plates, by nominal size and by the stock each is cut from. */
+    double overlap_in3;           /**< The largest volume that two pieces share. */
+    double least_share;           /**< Of all joints, the least contact over what its rule asks; 1 or more where all hold. */
+} frame_roof_members_out;
+
+/** A piece of a roof. Its axis runs along the middle of its top; from the eave up, or from the line's lower end to its upper. */
+typedef struct frame_roof_members_piece {
+    uint32_t struct_size, struct_id;
+    frame_roof_member kind; /**< What it is. */
+    int32_t face;           /**< The roof face it lies in, as roof_solve numbers them; -1 for one between faces. */
+    int32_t line;           /**< The roof line it follows, as roof_solve numbers them; -1 for one that lies in a face. */
+    int32_t edge;           /**< The edge of the plan it stands on or runs along; -1 for none. */
+    frame_size size;        /**< Nominal size; of doubled pieces that of one ply. Not given for a plate. */
+    int32_t plies;          /**< Plies. */
+    frame_hand hand;        /**< The hand of a piece with a cheek at its upper end, or at its only one; not given without one. */
+    int32_t gang;           /**< Number of its gang, from 1: pieces cut alike. */
+    double thickness_in;    /**< True thickness. */
+    double depth_in;        /**< True depth. */
+    double length_in;       /**< Long point to long point: the stock it is cut from. */
+    double top_length_in;   /**< Along the middle of its top edge. */
+    double start_x_in;      /**< Where its axis starts: level with its lower long point. */
+    double start_y_in;      /**< The start along y. */
+    double start_z_in;      /**< The start's height above the plates. */
+    double end_x_in;        /**< Where its axis ends: level with its upper long point. */
+    double end_y_in;        /**< The end along y. */
+    double end_z_in;        /**< The end's height above the plates. */
+    double crown_x;         /**< Direction of its crown, square to the axis; length 1. */
+    double crown_y;         /**< The crown's direction along y. */
+    double crown_z;         /**< The crown's direction upward. */
+    const char *name;       /**< Name of the piece. */
+    const char *section;    /**< Name of its section ("2x10"). */
+} frame_roof_members_piece;
+
+/** A cut that must bear on another piece, and what it bears on. */
+typedef struct frame_roof_members_joint {
+    uint32_t struct_size, struct_id;
+    int32_t piece;       /**< The piece, from 0. */
+    int32_t saw;         /**< Number of the cut among the saw settings of its stick, from 0. */
+    int32_t on;          /**< The piece it bears on most; -1 for none. */
+    frame_bool holds;    /**< Whether it bears as its rule asks. */
+    double area_in2;     /**< Area of the cut face. */
+    double contact_in2;  /**< Area of it that bears on other pieces. */
+    double required_in2; /**< Area that the joint's rule asks for. */
+    const char *label;   /**< The cut. */
+} frame_roof_members_joint;
+
+/** Two pieces that share wood. */
+typedef struct frame_roof_members_overlap {
+    uint32_t struct_size, struct_id;
+    int32_t first;      /**< A piece, from 0. */
+    int32_t second;     /**< The other one. */
+    double overlap_in3; /**< The volume they share. */
+} frame_roof_members_overlap;
+
+/** Frames a roof: lays out every member on centres, places it in space, and cuts it where it meets the others. Layouts of all faces
+ * are counted from one point, so that rafters of opposite faces stand in pairs. Where members meet, the rank decides: ridges before
+ * hips, valleys and breaks, then the thicker, then the longer; a lower one is cut against the sides of a higher one, and a ridge that
+ * ends at hips runs on until they bear whole; where no ridge is, all are mitred. End rafters go before those of the layout.
+ * The proof finds the neighbours by a sweep: no two may share 0.001 cubic inch, and an end cut must bear on 95 % of its face, less
+ * what stands proud of the other's top; a seat on 1-1/2 in of its length (IRC R802.6), a tail on 95 % of what it has in common with
+ * the sub-fascia's height, the ends of hips and valleys on 85 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for half
+ * hips and edges in line with unequal slopes; FRAME_IMPOSSIBLE when the birdsmouth would cut a rafter through or miss it, or an
+ * overhang takes an eave away. */
+FRAME_ANSWER(roof_members);
+/** The pieces: plates, ridges, hips, valleys, ledgers, rafters, sub-fascia. */
+FRAME_ANSWER_LIST(roof_members, piece, pieces);
+/** Every cut that must bear on something. */
+FRAME_ANSWER_LIST(roof_members, joint, joints);
+/** Pairs of pieces that share 0.001 cubic inch or more; none when all fit. */
+FRAME_ANSWER_LIST(roof_members, overlap, overlaps);
+/** Gives a piece of a roof as a stick, by its place in the list. Free it with frame_stick_free. */
+FRAME_API frame_status frame_roof_members_stick(const frame_roof_members *members, size_t index, frame_stick **stick);
+
 FRAME_END
 
 #endif

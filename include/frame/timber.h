@@ -285,6 +285,8 @@ static inline frame_status frame_stick_corner_at(const frame_stick *stick, size_
 typedef struct frame_stick_fit_out {
     uint32_t struct_size, struct_id;
     double overlap_in3; /**< Volume that lies in both; 0 when they touch or miss. */
+    double contact_in2; /**< Area in which they touch, face on face. */
+    double gap_in;      /**< Least distance between them; 0 when they touch or overlap. */
 } frame_stick_fit_out;
 /** As frame_stick_fit, for an answer of a stated size. */
 FRAME_API frame_status frame_stick_fit_sized(const frame_stick *stick, const frame_stick *other,

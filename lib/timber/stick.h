@@ -84,6 +84,8 @@ vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double a
 const frame_stick_record *frame_stick_record_at(const frame_stick *stick, size_t saw);
 /* Whether a point lies in the notch a record belongs to, or on its bounds; always for a cut. */
 int frame_stick_in_notch(const frame_stick *stick, const frame_stick_record *record, vec3 point);
+/* The area of the face a record's plane leaves, within its own notch. */
+double frame_stick_record_area(const frame_stick *stick, const frame_stick_record *record);
 /* A distance from the start's x, as measured from the stick's datum. */
 double frame_stick_running(const frame_stick *stick, double x);
 

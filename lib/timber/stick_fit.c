@@ -1,10 +1,9 @@
 /* How two placed sticks fit: what space they share. Each cell of the one is cut down to each cell of the other. */
 #include "base/error.h"
-#include "timber/stick.h"
+#include "timber/meet.h"
 #include "timber_facts.h"
 
-/* A plane of another stick, the way that points out of its cell, in this stick's own axes. */
-static frame_plane bring(const frame_stick *to, const frame_stick *from, const frame_plane *plane, int side) {
+frame_plane frame_plane_brought(const frame_stick *to, const frame_stick *from, const frame_plane *plane, int side) {
     const vec3 world = frame_to_world_direction(&from->placement, vec_times(plane->normal, side));
     const vec3 apart = vec_less(to->placement.origin, from->placement.origin);
     return (frame_plane){frame_to_stick_direction(&to->placement, world), side * plane->at - vec_dot(world, apart)};
@@ -26,15 +25,14 @@ static void copy_cell(const frame_cell_view *view, frame_cell *cell) {
     cell->corner_count = view->corner_count;
 }
 
-/* Adds what two cells share; cell is of stick, by is of other. */
-static frame_status add_shared(const frame_stick *stick, const frame_cell_view *cell, const frame_stick *other,
-                               const frame_cell_view *by, frame_moments *sum) {
+frame_status frame_cells_shared(const frame_stick *stick, const frame_cell_view *cell, const frame_stick *other,
+                                const frame_cell_view *by, frame_moments *sum) {
     frame_cell work[2];
     int here = 0;
     copy_cell(cell, &work[0]);
     for (int i = 0; i < by->face_count; i++) {
-        const frame_plane plane =
-            bring(stick, other, frame_solid_plane_at(&other->solid, by->faces[i].plane), by->faces[i].side);
+        const frame_plane plane = frame_plane_brought(
+            stick, other, frame_solid_plane_at(&other->solid, by->faces[i].plane), by->faces[i].side);
         const frame_cell_view view = frame_cell_look(&work[here]);
         const frame_cell_parts found =
             frame_cell_split(&view, &plane, (uint8_t)(cell->face_count + i), &work[1 - here], NULL);
@@ -55,26 +53,22 @@ static vec3 middle(const frame_stick *stick, double *reach) {
     return frame_to_world(&stick->placement, (vec3){stick->low + half.x, stick->y[0] + half.y, stick->z[0] + half.z});
 }
 
-static int near_each_other(const frame_stick *stick, const frame_stick *other) {
+int frame_sticks_near(const frame_stick *first, const frame_stick *second, double least) {
     double reach, reach_other;
-    const vec3 a = middle(stick, &reach), b = middle(other, &reach_other);
-    return vec_length(vec_less(a, b)) < reach + reach_other;
+    const vec3 a = middle(first, &reach), b = middle(second, &reach_other);
+    return vec_length(vec_less(a, b)) < reach + reach_other + least;
 }
 
 frame_status frame_stick_fit_sized(const frame_stick *stick, const frame_stick *other, frame_stick_fit_out *out,
                                    size_t out_size) {
     if (!stick || !other || !out || out_size < 2 * sizeof(uint32_t)) return frame_no_stick();
-    frame_moments sum = {0, {0, 0, 0}};
-    const size_t cells = near_each_other(stick, other) ? frame_solid_cell_count(&stick->solid) : 0;
-    for (size_t i = 0; i < cells; i++)
-        for (size_t k = 0; k < frame_solid_cell_count(&other->solid); k++) {
-            frame_cell_view a, b;
-            if (!frame_solid_look(&stick->solid, i, &a) || !frame_solid_look(&other->solid, k, &b)) continue;
-            const frame_status status = add_shared(stick, &a, other, &b, &sum);
-            if (status) return status;
-        }
+    frame_meeting meeting = {0, 0, NULL, NULL};
     frame_stick_fit_out fit = frame_stick_fit_out_blank;
-    fit.overlap_in3 = fmax(0, sum.volume);
+    frame_status status = frame_stick_meet(stick, other, &meeting);
+    if (status) return status;
+    fit.overlap_in3 = meeting.overlap;
+    fit.contact_in2 = meeting.contact;
+    fit.gap_in = meeting.overlap > 0 || meeting.contact > 0 ? 0 : frame_stick_gap(stick, other);
     frame_struct_give(&frame_stick_fit_out_facts, &fit, out, out_size);
     return FRAME_OK;
 }

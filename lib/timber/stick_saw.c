@@ -20,8 +20,7 @@ static double angle_deg(double up, double along) {
     return angle < no_angle ? 0 : angle > right - no_angle ? 90 : angle / right * 90;
 }
 
-/* The area of the face a record's plane leaves, within its own notch. */
-static double face_area(const frame_stick *stick, const frame_stick_record *record) {
+double frame_stick_record_area(const frame_stick *stick, const frame_stick_record *record) {
     frame_cell_view view;
     double area = 0;
     for (size_t i = 0; i < frame_solid_cell_count(&stick->solid); i++) {
@@ -92,7 +91,7 @@ frame_status frame_stick_saw_at_sized(const frame_stick *stick, size_t index, fr
     saw.notch = record->notch;
     saw.notch_kind = record->kind;
     saw.label = record->label;
-    saw.area_in2 = face_area(stick, record);
+    saw.area_in2 = frame_stick_record_area(stick, record);
     const int on_edge = stick->z[1] - stick->z[0] >= stick->y[1] - stick->y[0];
     set_angles(&saw, record->plane.normal, on_edge);
     set_base(stick, record, on_edge, on_edge ? record->plane.normal.y : record->plane.normal.z, &saw);

@@ -77,7 +77,54 @@ START_TEST(a_birdsmouth_clears_the_plate) {
 }
 END_TEST
 
+static frame_stick_fit_out fit_of(const frame_stick *stick, const frame_stick *other) {
+    frame_stick_fit_out fit;
+    ck_assert_int_eq(frame_stick_fit(stick, other, &fit), FRAME_OK);
+    return fit;
+}
+
+/* Far from the origin and turned in plan, sticks touch by as much as at it. */
+START_TEST(touching_sticks) {
+    for (int i = 0; i < 24; i++) {
+        const double turn = i * 15 * degree, c = cos(turn), s = sin(turn), far = i % 3 * 400;
+        frame_stick *post, *beam;
+        frame_stick_in in = stick_in(3.5, 5.5, FRAME_NOT_GIVEN);
+        in.start_x_in = far, in.start_y_in = far, in.start_z_in = 0;
+        in.end_x_in = far, in.end_y_in = far, in.end_z_in = 96;
+        in.crown_x = c, in.crown_y = s, in.crown_z = 0;
+        post = stick_of(&in);
+        /* A beam 2.75 in deep lies on it, along the crown, reaching 1 in past the middle. */
+        beam = placed(1.5, 2.75, far - c, far - s, 96 + 2.75 / 2, far + 80 * c, far + 80 * s, 96 + 2.75 / 2);
+        ck_assert_double_eq_tol(fit_of(post, beam).contact_in2, 1.5 * (2.75 + 1), 1e-7);
+        ck_assert_double_eq_tol(fit_of(beam, post).contact_in2, 1.5 * (2.75 + 1), 1e-7);
+        ck_assert_double_eq(fit_of(post, beam).gap_in, 0);
+        ck_assert_double_eq_tol(fit_of(post, beam).overlap_in3, 0, 1e-9);
+        frame_stick_free(beam);
+        frame_stick_free(post);
+    }
+}
+END_TEST
+
+START_TEST(sticks_that_miss) {
+    frame_stick *along = placed(1.5, 5.5, 0, 0, 0, 100, 0, 0);
+    /* Over its face, past its end's edge, past its corner, and crossing in the air. */
+    frame_stick *over = placed(1.5, 5.5, 20, 0, 8.5, 80, 0, 8.5), *past = placed(1.5, 5.5, 103, 0, 9.5, 160, 0, 9.5);
+    frame_stick *corner = placed(1.5, 5.5, 103, 5.5, 11.5, 160, 5.5, 11.5);
+    frame_stick *crossing = placed(1.5, 5.5, 20, -60, -40, 90, 60, -30);
+    ck_assert_double_eq_tol(fit_of(along, over).gap_in, 3, 1e-9);
+    ck_assert_double_eq_tol(fit_of(along, past).gap_in, 5, 1e-9);
+    ck_assert_double_eq_tol(fit_of(along, corner).gap_in, sqrt(3 * 3 + 4 * 4 + 6 * 6), 1e-9);
+    ck_assert_double_gt(fit_of(along, crossing).gap_in, 20);
+    ck_assert_double_eq_tol(fit_of(along, crossing).gap_in, fit_of(crossing, along).gap_in, 1e-9);
+    ck_assert_double_eq(fit_of(along, over).contact_in2, 0);
+    frame_stick_free(along), frame_stick_free(over), frame_stick_free(past);
+    frame_stick_free(corner), frame_stick_free(crossing);
+}
+END_TEST
+
 static void add(TCase *tests) {
+    tcase_add_test(tests, touching_sticks);
+    tcase_add_test(tests, sticks_that_miss);
     tcase_add_test(tests, crossing_sticks);
     tcase_add_test(tests, halved_sticks_fit);
     tcase_add_test(tests, a_birdsmouth_clears_the_plate);

@@ -1,0 +1,240 @@
+/* The members along ridges, hips, valleys and breaks: one for each straight run of lines, and their pieces. */
+#include <stdlib.h>
+
+#include "base/error.h"
+#include "roof/members.h"
+
+/* -- one for each line -- */
+
+static int32_t section_of(frame_roof_line_kind kind) {
+    return kind == FRAME_LINE_HIP ? MEMBERS_HIPS : kind == FRAME_LINE_VALLEY ? MEMBERS_VALLEYS : MEMBERS_RIDGES;
+}
+
+static frame_status add_run(members *m, members_side *side, int32_t *run_of) {
+    const frame_roof_solve_line *line = MEMBERS_LINE(m, side->of);
+    if (run_of[side->of] < 0) {
+        const int upward = side->from == line->from_point;
+        members_run run = {.kind = line->kind, .of = side->of, .point = {line->from_point, line->to_point}};
+        run.at[0] = upward ? side->p : side->q, run.at[1] = upward ? side->q : side->p;
+        run.length = v2_length(v2_less(run.at[1], run.at[0]));
+        run.dir = v2_unit(v2_less(run.at[1], run.at[0]));
+        run.slope = line->rise_in > 1e-9 * line->length_in ? line->rise_in / line->run_in : 0;
+        run.z = members_plane(MEMBERS_FACE(m, m->face_of[side->face]), run.at[0]);
+        run.section = section_of(line->kind);
+        run.face[0] = m->face_of[line->right_face], run.face[1] = m->face_of[line->left_face];
+        run_of[side->of] = (int32_t)m->runs.count;
+        if (!frame_array_push(&m->runs, &run)) return FRAME_NO_MEMORY;
+    }
+    side->run = run_of[side->of];
+    return FRAME_OK;
+}
+
+frame_status members_find_runs(members *m) {
+    const size_t lines = MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_LINES);
+    int32_t *run_of = frame_take((lines + 1) * sizeof *run_of);
+    frame_status status = run_of ? FRAME_OK : FRAME_NO_MEMORY;
+    for (size_t i = 0; i < lines && !status; i++) run_of[i] = -1;
+    for (size_t i = 0; i < m->sides.count && !status; i++)
+        if (members_is_run(MEMBERS_SIDE(m, i)->kind)) status = add_run(m, MEMBERS_SIDE(m, i), run_of);
+    frame_give(run_of);
+    return status;
+}
+
+/* -- ends, and runs that go on straight -- */
+
+static int by_point(const void *a, const void *b) {
+    const members_end *x = a, *y = b;
+    if (x->point != y->point) return x->point < y->point ? -1 : 1;
+    return x->run != y->run ? (x->run < y->run ? -1 : 1) : x->which - y->which;
+}
+
+static frame_status add_ends(members *m) {
+    for (size_t i = 0; i < m->runs.count; i++)
+        for (int which = 0; which < 2; which++) {
+            const members_run *run = MEMBERS_RUN(m, i);
+            members_end end = {.run = (int32_t)i, .which = which, .point = run->point[which]};
+            end.away = v2_times(run->dir, which ? -1 : 1);
+            if (!frame_array_push(&m->ends, &end)) return FRAME_NO_MEMORY;
+        }
+    if (m->ends.count) qsort(m->ends.items, m->ends.count, sizeof(members_end), by_point);
+    return FRAME_OK;
+}
+
+static int runs_on(const members *m, const members_end *a, const members_end *b) {
+    const members_run *x = MEMBERS_RUN(m, a->run), *y = MEMBERS_RUN(m, b->run);
+    if (a->which == 2 || b->which == 2 || a->run == b->run || x->kind != y->kind) return 0;
+    if (v2_dot(a->away, b->away) > -1 + 1e-12 || fabs(x->slope - y->slope) > 1e-9) return 0;
+    return x->slope == 0 || a->which != b->which;
+}
+
+/* The second run becomes part of the first. Its end here is no end any more: of the two one is left, a point it runs
+ * through. */
+static void join(members *m, members_end *a, members_end *b) {
+    members_run *x = MEMBERS_RUN(m, a->run), *y = MEMBERS_RUN(m, b->run);
+    const int32_t gone = b->run, which = a->which, other = 1 - b->which;
+    x->at[which] = y->at[other], x->point[which] = y->point[other];
+    x->length += y->length;
+    if (!which) x->z = y->z;
+    y->gone = 1;
+    for (size_t i = 0; i < m->ends.count; i++) {
+        members_end *end = MEMBERS_END(m, i);
+        if (end->run != gone || end == b) continue;
+        end->run = a->run;
+        if (end->which != 2) end->which = which;
+    }
+    for (size_t i = 0; i < m->sides.count; i++)
+        if (MEMBERS_SIDE(m, i)->run == gone) MEMBERS_SIDE(m, i)->run = a->run;
+    a->which = 2;
+    b->run = -1;
+}
+
+static void join_at(members *m, size_t first, size_t end) {
+    for (size_t i = first; i < end; i++)
+        for (size_t k = i + 1; k < end; k++) {
+            members_end *a = MEMBERS_END(m, i), *b = MEMBERS_END(m, k);
+            if (a->run < 0 || b->run < 0 || !runs_on(m, a, b)) continue;
+            join(m, a, b);
+            return; /* one runs through; others end there */
+        }
+}
+
+frame_status members_find_ends(members *m) {
+    const frame_status status = add_ends(m);
+    for (size_t i = 0, next; !status && i < m->ends.count; i = next) {
+        for (next = i; next < m->ends.count && MEMBERS_END(m, next)->point == MEMBERS_END(m, i)->point;) next++;
+        join_at(m, i, next);
+    }
+    return status;
+}
+
+/* -- pieces -- */
+
+static frame_roof_member kind_of(frame_roof_line_kind kind) {
+    return kind == FRAME_LINE_HIP      ? FRAME_MEMBER_HIP
+           : kind == FRAME_LINE_VALLEY ? FRAME_MEMBER_VALLEY
+           : kind == FRAME_LINE_BREAK  ? FRAME_MEMBER_BREAK
+                                       : FRAME_MEMBER_RIDGE;
+}
+
+static frame_status cut_end(members *m, const members_run *run, const members_end *end) {
+    for (int32_t i = 0; i < end->stop_count; i++) {
+        const members_stop *stop = &end->stops[i];
+        if (!members_add_upright(m, stop->line, v2_left(run->dir), stop->label, stop->required)) return FRAME_NO_MEMORY;
+    }
+    if (end->notched) members_make_notch(m, end->stop_count, FRAME_STICK_NOTCH);
+    return FRAME_OK;
+}
+
+static members_end *end_of(members *m, int32_t run, int which) {
+    for (size_t i = 0; i < m->ends.count; i++)
+        if (MEMBERS_END(m, i)->run == run && MEMBERS_END(m, i)->which == which) return MEMBERS_END(m, i);
+    return NULL;
+}
+
+/* Whether the walls' line crosses the run below its lower stop: then it sits on their plates. */
+static int eaves_at(const members *m, int32_t point, line2 walls[2]) {
+    int count = 0;
+    for (size_t i = 0; i < m->sides.count && count < 2; i++) {
+        const members_side *side = MEMBERS_SIDE(m, i);
+        if (side->kind != FRAME_LINE_EAVE || (side->from != point && side->to != point)) continue;
+        if (count && v2_dot(walls[0].n, side->line.n) > 1 - 1e-9) continue;
+        walls[count++] = line2_moved(side->line, side->overhang);
+    }
+    return count;
+}
+
+/* A hip's birdsmouth is bounded by both walls; a valley has two, one on each wall. */
+static frame_status add_seats(members *m, const members_run *run) {
+    line2 walls[2];
+    const int count = eaves_at(m, run->point[0], walls), valley = run->kind == FRAME_LINE_VALLEY;
+    for (int i = 0; i < (valley ? count : count ? 1 : 0); i++) {
+        members_cut *seat =
+            members_add_cut(m, FRAME_STICK_SEAT, (vec3){0, 0, 0}, (vec3){0, 0, -1}, i ? "second seat" : "seat");
+        if (!seat) return FRAME_NO_MEMORY;
+        seat->area = 1.5 * 2 * run->half;
+        if (valley && i) seat->area = 0; /* what is left of it beside the first */
+        for (int k = valley ? i : 0; k < (valley ? i + 1 : count); k++) {
+            const v2 point = v2_times(walls[k].n, walls[k].at);
+            if (!members_add_cut(m, FRAME_STICK_HEEL_CUT, (vec3){point.x, point.y, 0},
+                                 (vec3){walls[k].n.x, walls[k].n.y, 0}, "heel"))
+                return FRAME_NO_MEMORY;
+        }
+        members_make_notch(m, 1 + (valley ? 1 : count), FRAME_STICK_BIRDSMOUTH);
+    }
+    return FRAME_OK;
+}
+
+/* Whether the cuts at its ends leave anything of it. */
+static int is_left(const members_run *run, const members_end *lower, const members_end *upper) {
+    polygon2 strip = {.count = 4};
+    for (int i = 0; i < 4; i++) {
+        const v2 end = v2_add(run->at[i > 1], v2_times(run->dir, i > 1 ? 20 : -20));
+        strip.corners[i] = v2_add(end, v2_times(v2_left(run->dir), i == 1 || i == 2 ? run->half : -run->half));
+    }
+    for (int32_t i = 0; lower && !lower->notched && i < lower->stop_count; i++)
+        polygon2_keep(&strip, lower->stops[i].line);
+    for (int32_t i = 0; upper && i < upper->stop_count; i++) polygon2_keep(&strip, upper->stops[i].line);
+    return polygon2_area(&strip) > 1e-3;
+}
+
+static frame_status add_part(members *m, const members_run *run, const members_end *lower, const members_end *upper,
+                             int seats) {
+    const double past = 40 + 4 * run->half;
+    if (!is_left(run, lower, upper)) {
+        m->left_out++;
+        return FRAME_OK;
+    }
+    const v2 from = v2_less(run->at[0], v2_times(run->dir, past)), to = v2_add(run->at[1], v2_times(run->dir, past));
+    const double z = run->z - run->drop - past * run->slope, rise = (run->length + 2 * past) * run->slope;
+    members_piece *piece =
+        members_add_piece(m, kind_of(run->kind), run->section, (vec3){from.x, from.y, z}, (vec3){to.x, to.y, z + rise});
+    if (!piece) return FRAME_NO_MEMORY;
+    piece->line = run->of;
+    /* Cuts of their own come before notches. */
+    frame_status status = FRAME_OK;
+    if (lower && !lower->notched) status = cut_end(m, run, lower);
+    if (!status && upper) status = cut_end(m, run, upper);
+    if (!status && lower && lower->notched) status = cut_end(m, run, lower);
+    return status || !seats ? status : add_seats(m, run);
+}
+
+/* Where a run of more than one piece of stock is spliced: on a rafter, at 3/4 to all of the stock. */
+static int find_splice(const members *m, const members_run *run, double from, double *at) {
+    const members_face *face = MEMBERS_FACE(m, run->face[0]);
+    if (run->slope != 0 || run->length - from <= m->in->stock_in) return 0;
+    const double turn = v2_dot(face->along, run->dir), start = v2_dot(face->along, run->at[0]);
+    const double limit = from + m->in->stock_in, step = m->in->spacing_in, first = v2_dot(face->along, m->origin);
+    *at = limit;
+    if (fabs(turn) < 0.999) return 1;
+    const double place = (start + turn * limit - first) / step;
+    *at = turn * (first + step * (turn > 0 ? floor(place) : ceil(place)) - start);
+    if (*at < from + 0.5 * m->in->stock_in) *at = limit;
+    return 1;
+}
+
+static frame_status add_pieces(members *m, int32_t index) {
+    const members_run *run = MEMBERS_RUN(m, index);
+    const members_end *upper = end_of(m, index, 1);
+    members_end splice = {.stop_count = 1}, next = splice;
+    const members_end *lower = end_of(m, index, 0);
+    double at = 0;
+    for (double from = 0; find_splice(m, run, from, &at); from = at) {
+        const v2 point = v2_add(run->at[0], v2_times(run->dir, at));
+        splice.stops[0] = (members_stop){line2_through(point, v2_times(run->dir, -1)), "splice", 0.95};
+        const frame_status status = add_part(m, run, lower, &splice, 0);
+        if (status) return status;
+        next = splice;
+        next.stops[0].line = line2_turned(splice.stops[0].line);
+        lower = &next;
+    }
+    return add_part(m, run, lower, upper, run->slope != 0);
+}
+
+frame_status members_add_runs(members *m) {
+    for (int32_t i = 0; i < (int32_t)m->runs.count; i++) {
+        if (MEMBERS_RUN(m, i)->gone) continue;
+        const frame_status status = add_pieces(m, i);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}

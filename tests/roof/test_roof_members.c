@@ -1,0 +1,279 @@
+/* Framed roofs: against the single members of this room, against each other, and against what must not fit. */
+#include "plans.h"
+
+static frame_roof_members_in *members_of(const plan *p, frame_size rafters, double overhang) {
+    static frame_roof_members_in in;
+    frame_roof_members_in_init(&in);
+    in.corners = p->in.corners, in.corner_count = p->in.corner_count;
+    in.slopes = p->in.slopes, in.slope_count = p->in.slope_count;
+    in.kinds = p->in.kinds, in.kind_count = p->in.kind_count;
+    in.holes = p->in.holes, in.hole_count = p->in.hole_count;
+    in.rafter_size = rafters;
+    in.overhang_in = overhang;
+    return &in;
+}
+
+static frame_roof_members *solve(const frame_roof_members_in *in, frame_roof_members_out *out) {
+    frame_roof_members *members;
+    ck_assert_msg(frame_roof_members_solve(in, &members, NULL) == FRAME_OK, "%s", frame_error_text());
+    ck_assert_int_eq(frame_roof_members_result(members, out), FRAME_OK);
+    return members;
+}
+
+static frame_roof_members_piece piece_at(const frame_roof_members *members, size_t i) {
+    frame_roof_members_piece piece;
+    ck_assert_int_eq(frame_roof_members_piece_at(members, i, &piece), FRAME_OK);
+    return piece;
+}
+
+static size_t count_kind(const frame_roof_members *members, frame_roof_member kind) {
+    size_t count = 0;
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) count += piece_at(members, i).kind == kind;
+    return count;
+}
+
+static void rectangle(plan *p, double length, double width, double slope) {
+    p->corner_count = p->hole_count = 0;
+    plan_add(p, 0, 0), plan_add(p, length, 0), plan_add(p, length, width), plan_add(p, 0, width);
+    plan_finish(p, slope);
+}
+
+static void assert_fits(const frame_roof_members *members, const frame_roof_members_out *out) {
+    for (size_t i = 0; i < frame_roof_members_joint_count(members); i++) {
+        frame_roof_members_joint joint;
+        frame_roof_members_joint_at(members, i, &joint);
+        ck_assert_msg(joint.holds, "%s, %s: %g of %g in2", piece_at(members, (size_t)joint.piece).name, joint.label,
+                      joint.contact_in2, joint.required_in2);
+    }
+    ck_assert_int_eq(out->fits, 1);
+    ck_assert_double_lt(out->overlap_in3, 0.001);
+    ck_assert_uint_eq(frame_roof_members_overlap_count(members), 0);
+    ck_assert_uint_eq(out->cautions >> FRAME_MEMBERS_CAUTION_FAULTS & 1, 0);
+}
+
+/* -- a gable roof, rafter by rafter -- */
+
+START_TEST(a_gable_roof) {
+    static plan p;
+    frame_roof_members_out out;
+    frame_rafter_in single;
+    frame_rafter_out rafter;
+    rectangle(&p, 240, 288, 7 / 12.0);
+    p.kinds[1] = p.kinds[3] = FRAME_ROOF_GABLE;
+    frame_roof_members *members = solve(members_of(&p, FRAME_SIZE(2, 8), 16), &out);
+    assert_fits(members, &out);
+    frame_rafter_in_init(&single);
+    single.run_in = 144, single.slope = 7 / 12.0, single.ridge_thickness_in = 1.5, single.overhang_in = 16;
+    single.size = FRAME_SIZE(2, 8);
+    ck_assert_int_eq(frame_rafter(&single, &rafter, NULL), FRAME_OK);
+    /* Layout at 0, 16 .. 240 less those at both gables, and an end rafter at each; on two faces. */
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_COMMON), 2 * 14);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_END_RAFTER), 2 * 2);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_RIDGE), 1);
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece piece = piece_at(members, i);
+        if (piece.kind != FRAME_MEMBER_COMMON && piece.kind != FRAME_MEMBER_END_RAFTER) continue;
+        ck_assert_double_eq_tol(piece.top_length_in, rafter.length_in, 1e-9);
+        ck_assert_double_eq_tol(piece.length_in, rafter.stock_length_in, 1e-9);
+    }
+    ck_assert_double_eq_tol(out.height_above_plate_in, rafter.height_above_plate_in, 1e-12);
+    frame_roof_members_free(members);
+}
+END_TEST
+
+/* -- a hip roof: hips as the hip says, jacks by the common difference, opposite faces in pairs -- */
+
+static double along_y(const frame_roof_members_piece *piece) {
+    return fabs(piece->end_y_in - piece->start_y_in);
+}
+
+START_TEST(a_hip_roof) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 480, 240, 0.5);
+    frame_roof_members *members = solve(members_of(&p, FRAME_SIZE(2, 8), 12), &out);
+    assert_fits(members, &out);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_HIP), 4);
+    double before = 0;
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece piece = piece_at(members, i);
+        if (piece.kind == FRAME_MEMBER_HIP)
+            ck_assert_double_eq_tol(
+                fabs(piece.end_z_in - piece.start_z_in) / hypot(piece.end_x_in - piece.start_x_in, along_y(&piece)),
+                0.5 / sqrt(2), 1e-9);
+        if (piece.kind != FRAME_MEMBER_HIP_JACK || piece.face != 0 || piece.hand != FRAME_HAND_LEFT) continue;
+        if (before > 0) ck_assert_double_eq_tol(piece.top_length_in - before, 16 * sqrt(1.25), 1e-9);
+        before = piece.top_length_in;
+    }
+    ck_assert_double_gt(before, 100);
+    frame_roof_members_free(members);
+}
+END_TEST
+
+START_TEST(opposite_rafters_stand_in_pairs) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 487, 241, 0.5);
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 6), 12);
+    in->layout_x_in = 5, in->layout_y_in = 3;
+    frame_roof_members *members = solve(in, &out);
+    size_t pairs = 0;
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece a = piece_at(members, i);
+        if (a.kind != FRAME_MEMBER_COMMON || a.face != 0) continue;
+        for (size_t k = 0; k < frame_roof_members_piece_count(members); k++) {
+            const frame_roof_members_piece b = piece_at(members, k);
+            pairs += b.kind == FRAME_MEMBER_COMMON && b.face == 2 && fabs(a.start_x_in - b.start_x_in) < 1e-9;
+        }
+        ck_assert_double_eq_tol(remainder(a.start_x_in - 5, 16), 0, 1e-9);
+    }
+    ck_assert_uint_gt(pairs, 10);
+    frame_roof_members_free(members);
+}
+END_TEST
+
+/* -- sticks are the pieces -- */
+
+START_TEST(each_piece_as_a_stick) {
+    static plan p;
+    frame_roof_members_out out;
+    frame_stick *stick;
+    p.corner_count = p.hole_count = 0;
+    plan_add(&p, 0, 0), plan_add(&p, 480, 0), plan_add(&p, 480, 240), plan_add(&p, 240, 240);
+    plan_add(&p, 240, 480), plan_add(&p, 0, 480);
+    plan_finish(&p, 8 / 12.0);
+    frame_roof_members *members = solve(members_of(&p, FRAME_SIZE(2, 8), 16), &out);
+    assert_fits(members, &out);
+    ck_assert_uint_gt(count_kind(members, FRAME_MEMBER_VALLEY_JACK), 4);
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        frame_stick_lengths_out lengths;
+        const frame_roof_members_piece piece = piece_at(members, i);
+        ck_assert_int_eq(frame_roof_members_stick(members, i, &stick), FRAME_OK);
+        ck_assert_int_eq(frame_stick_lengths(stick, &lengths), FRAME_OK);
+        ck_assert_double_eq_tol(lengths.long_point_in, piece.length_in, 1e-9);
+        ck_assert_double_eq_tol(hypot(hypot(piece.end_x_in - piece.start_x_in, piece.end_y_in - piece.start_y_in),
+                                      piece.end_z_in - piece.start_z_in),
+                                piece.length_in, 1e-9);
+        frame_stick_free(stick);
+    }
+    ck_assert_int_eq(frame_roof_members_stick(members, 100000, &stick), FRAME_OUT_OF_RANGE);
+    frame_roof_members_free(members);
+}
+END_TEST
+
+/* -- what does not fit is named -- */
+
+START_TEST(a_ridge_too_shallow_is_named) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 480, 240, 0.5);
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 12);
+    in->ridge_size = FRAME_SIZE(2, 6);
+    frame_roof_members *members = solve(in, &out);
+    ck_assert_int_eq(out.fits, 0);
+    ck_assert_uint_eq(out.cautions >> FRAME_MEMBERS_CAUTION_FAULTS & 1, 1);
+    size_t failing = 0;
+    for (size_t i = 0; i < frame_roof_members_joint_count(members); i++) {
+        frame_roof_members_joint joint;
+        frame_roof_members_joint_at(members, i, &joint);
+        if (joint.holds) continue;
+        ck_assert_int_eq(piece_at(members, (size_t)joint.on).kind, FRAME_MEMBER_RIDGE);
+        failing++;
+    }
+    ck_assert_uint_eq(failing, count_kind(members, FRAME_MEMBER_COMMON) + 4);
+    frame_roof_members_free(members);
+}
+END_TEST
+
+START_TEST(what_is_refused) {
+    static plan p;
+    frame_roof_members *members;
+    rectangle(&p, 480, 240, 0.5);
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 6), 12);
+    in->seat_in = 20;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "seat_in");
+    in->height_above_plate_in = 4;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_CONFLICT);
+    in->seat_in = FRAME_NOT_GIVEN, in->height_above_plate_in = 30;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
+    in->height_above_plate_in = FRAME_NOT_GIVEN;
+    p.kinds[1] = FRAME_ROOF_HALF_HIP;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_OUTSIDE_SCOPE);
+    p.kinds[0] = p.kinds[1] = p.kinds[2] = p.kinds[3] = FRAME_ROOF_GABLE;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
+}
+END_TEST
+
+/* -- any plan of one slope is framed so that it closes -- */
+
+static int plan_total(void) {
+    return getenv("FRAME_LONG") ? 1000 : 25;
+}
+
+START_TEST(random_plans_close) {
+    static plan p;
+    frame_roof_members_out out;
+    for (int i = 0; i < plan_total(); i++) {
+        srand((unsigned)i);
+        plan_cells(&p, 3 + rand() % 7, 144, 0);
+        plan_finish(&p, random_in(0.3, 1.1));
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), i & 1 ? 16 : 0);
+        in->spacing_in = i & 2 ? 16 : 24;
+        frame_roof_members *members = solve(in, &out);
+        assert_fits(members, &out);
+        frame_roof_members_free(members);
+    }
+}
+END_TEST
+
+/* Mirrored, it has the same pieces with the hands changed. */
+START_TEST(a_mirrored_plan) {
+    static plan p;
+    frame_roof_members_out out, mirrored;
+    p.corner_count = p.hole_count = 0;
+    plan_add(&p, 0, 0), plan_add(&p, 480, 0), plan_add(&p, 480, 230), plan_add(&p, 250, 230);
+    plan_add(&p, 250, 400), plan_add(&p, 0, 400);
+    plan_finish(&p, 0.7);
+    frame_roof_members *a = solve(members_of(&p, FRAME_SIZE(2, 8), 16), &out);
+    for (size_t i = 0; i < p.corner_count; i++) p.corners[i].x_in *= -1;
+    frame_roof_members *b = solve(members_of(&p, FRAME_SIZE(2, 8), 16), &mirrored);
+    ck_assert_uint_eq(frame_roof_members_piece_count(a), frame_roof_members_piece_count(b));
+    ck_assert_double_eq_tol(out.board_feet, mirrored.board_feet, 1e-6);
+    for (size_t i = 0; i < frame_roof_members_piece_count(a); i++) {
+        const frame_roof_members_piece one = piece_at(a, i);
+        int found = 0;
+        for (size_t k = 0; k < frame_roof_members_piece_count(b) && !found; k++) {
+            const frame_roof_members_piece two = piece_at(b, k);
+            found = one.kind == two.kind && fabs(one.length_in - two.length_in) < 1e-7 &&
+                    fabs(one.start_y_in - two.start_y_in) < 1e-7 && fabs(one.start_z_in - two.start_z_in) < 1e-7 &&
+                    fabs(one.start_x_in + two.start_x_in) < 1e-7 &&
+                    (one.hand == FRAME_NOT_GIVEN_INT ? two.hand == one.hand : two.hand == 3 - one.hand);
+        }
+        if (fabs(one.end_z_in - one.start_z_in) < 1e-9) continue; /* level ones may run the other way */
+        ck_assert_msg(found, "%s", one.name);
+    }
+    frame_roof_members_free(a);
+    frame_roof_members_free(b);
+}
+END_TEST
+
+int main(void) {
+    Suite *suite = suite_create("roof_members");
+    TCase *tests = tcase_create("roof_members");
+    tcase_set_timeout(tests, 600);
+    tcase_add_test(tests, a_gable_roof);
+    tcase_add_test(tests, a_hip_roof);
+    tcase_add_test(tests, opposite_rafters_stand_in_pairs);
+    tcase_add_test(tests, each_piece_as_a_stick);
+    tcase_add_test(tests, a_ridge_too_shallow_is_named);
+    tcase_add_test(tests, what_is_refused);
+    tcase_add_test(tests, random_plans_close);
+    tcase_add_test(tests, a_mirrored_plan);
+    suite_add_tcase(suite, tests);
+    SRunner *runner = srunner_create(suite);
+    srunner_run_all(runner, CK_NORMAL);
+    const int failed = srunner_ntests_failed(runner);
+    srunner_free(runner);
+    return failed ? EXIT_FAILURE : EXIT_SUCCESS;
+}
