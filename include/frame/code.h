@@ -173,7 +173,7 @@ typedef struct frame_code_header_span_in {
     frame_species species;        /**< "any of Douglas Fir-Larch, Hem-Fir, Southern Pine, Spruce-Pine-Fir". Species; required for the proposal of 2012. */
     frame_grade grade;            /**< "No.2; southern pine No.1 in 2015". Grade. */
     frame_bool top_braced;        /**< yes. Whether joists or rafters brace its top along its length; cripples do not. */
-    frame_bool covering;          /**< no. Between the table's snow loads, read the heavier one, instead of refusing. */
+    frame_bool covering;          /**< no. Between the table's snow loads (and the widths of the proposal of 2012), read the heavier one, instead of refusing. */
     frame_code_edition edition;   /**< required. Which edition. */
     int32_t spare;
     const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
@@ -198,7 +198,7 @@ typedef struct frame_code_header_span_out {
 
 /** Looks up the span and jack studs of a header or girder: in exterior bearing walls (IRC table R602.7(1)), interior bearing
  * walls (R602.7(2)) and open porches (R602.7(3)). Between the widths the span is interpolated, as the notes allow, and the jack
- * studs are those of the wider column; between snow loads it is not. A top that is not braced takes 0.7 off headers of 2x8 and
+ * studs are those of the wider column; between snow loads, and in the proposal of 2012, it is not. A top that is not braced takes 0.7 off headers of 2x8 and
  * deeper. */
 FRAME_CALCULATION(code_header_span);
 

@@ -134,5 +134,8 @@ frame_status frame_code_header_place(const frame_code_headers_row *row, const fr
         at[count] = 12 * frame_code_header_width(row, count);
     const frame_code_columns columns = {
         row->table, in->porch_depth_in != FRAME_NOT_GIVEN ? "porch_depth_in" : "building_width_in", "in", at, count, 1};
+    *fraction = 0;
+    if (row->editions == frame_code_bit(FRAME_CODE_2012_PROPOSAL)) /* its notes were not seen */
+        return frame_code_column(&columns, in->building_width_in, in->covering, place, narrower);
     return frame_code_between(&columns, in->building_width_in, place, fraction, narrower);
 }

@@ -1,12 +1,14 @@
 #!/usr/bin/env python3
 """Compares every look-up with a folder of figures as read: compare_with.py VERIFY FIGURES [FILE ...]
 
-(PYTHONPATH must have the module frame of the build, for the look-ups that answer with lists.)
+(PYTHONPATH must have the module frame of the build.)
 
 VERIFY is the program verify that the build makes of tests/verification. FIGURES is a folder of CSV files with a cell a line, as
 they were read in the publications; it is not part of the project, and without it nothing is compared. Every cell is asked for
-through its look-up, once for each edition its row names; figures marked doubtful are asked for as printed. Prints, for each
-file, how many cells were asked for, how many agree, and each that does not. Python's standard library only.
+through its look-up, once for each edition its row names; figures marked doubtful are asked for as printed. What is served of the
+code's own text must be known no better than its cell is, and a cell marked as a misprint must be refused or come with a note.
+Prints, for each file, how many cells were asked for, how they are known, how many agree, and each that does not; files that no
+look-up of the code book is for are named. Python's standard library only.
 """
 import collections
 import csv
@@ -434,11 +436,46 @@ def rules(rows):
             yield "" if any(found(each, edition, value, elsewhere) for each in words) else "%s %s %s %s" % (edition, clause, item, value)
 
 
-def compare(verify, path, ask):
-    """Gives how many cells were asked for, what no look-up is for, and each cell that differs as verify says it."""
-    sheets, cells, left = collections.OrderedDict(), 0, collections.Counter()
+KNOWN = {"read": 0, "computed": 1, "secondary": 2, "memory": 3}  # from best to worst
+MISPRINT = re.compile("doubtful|misprint|text prints")
+
+
+def value_of(text):
+    """A figure of the folder as the module takes it: numbers as such, the tape's notation and words as they are."""
+    if text in ("yes", "no"):
+        return text == "yes"
+    try:
+        return int(text) if text.isdigit() else float(text)
+    except ValueError:
+        return text
+
+
+def said_of(row, calculation, inputs):
+    """What is wrong with how a cell's figure is said to be known, or with the silence about its misprint; "" for nothing."""
+    import frame
+    given = {name: value_of(value) for name, value in inputs.items() if value not in ("", None)}
+    ask = getattr(frame, calculation)
+    try:
+        known = KNOWN[ask(**given).known]
+    except frame.Error:
+        return ""  # the comparison of figures says whether that is as it must be
+    if row["_file"].startswith("code/") and known < KNOWN[row["known"]]:
+        return "%s %s: known as %s, served as better" % (calculation, given, row["known"])
+    if MISPRINT.search(row["flag"] or ""):
+        try:
+            if not ask(**dict(given, **({"doubtful": False} if "doubtful" in given else {}))).note:
+                return "%s %s: a misprint without a word about it" % (calculation, given)
+        except frame.Error as error:
+            return "" if error.status == "refused" else str(error)
+    return ""
+
+
+def compare(verify, path, name, ask):
+    """Gives how many cells were asked for by how they are known, what no look-up is for, and each cell that differs."""
+    sheets, cells, left, wrong = collections.OrderedDict(), collections.Counter(), collections.Counter(), []
     with open(path, encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
+            row["_file"] = name
             asked = ask(row)
             asked = [asked] if isinstance(asked, tuple) else list(asked or [])
             if not asked:
@@ -448,7 +485,10 @@ def compare(verify, path, ask):
                     known = dict(inputs, **({"edition": edition} if edition and "edition" not in inputs else {}))
                     columns = tuple(known) + tuple("printed.%s" % name for name in printed)
                     sheets.setdefault((calculation, columns), []).append(list(known.values()) + list(printed.values()))
-                    cells += len(printed)
+                    cells[row["known"]] += len(printed)
+                    said = said_of(row, calculation, known)
+                    if said:
+                        wrong.append(said)
     with tempfile.TemporaryDirectory() as folder:
         lines = ["table,calculation,output,unit,rounding,times,title"]
         for number, ((calculation, columns), rows) in enumerate(sheets.items()):
@@ -462,37 +502,74 @@ def compare(verify, path, ask):
     said = [line.split(": differs: ", 1)[1] for line in ran.stdout.splitlines() if ": differs: " in line]
     if ran.returncode and not said:
         sys.exit("%s: %s%s" % (path, ran.stdout, ran.stderr))
-    return cells, left, said
+    return cells, left, said + wrong
+
+
+def counts(cells):
+    return ", ".join("%d %s" % (cells[known], known) for known in KNOWN if cells[known])
+
+
+def line(name, cells, differ, more=""):
+    total = sum(cells.values())
+    print("%-42s %6d asked for %6d equal %4d differ   (%s)%s" % (name, total, total - differ, differ, counts(cells), more))
+
+
+def pulled(rows, last):
+    """The rows one by one; last[0] is the one being asked for."""
+    for row in rows:
+        last[0] = row
+        yield row
+
+
+def by_figures(verify, figures, wanted, total):
+    differing = 0
+    for pattern, ask in ASKS.items():
+        for path in sorted(glob.glob(os.path.join(figures, pattern))):
+            name = os.path.relpath(path, figures)
+            if wanted and os.path.basename(path) not in wanted:
+                continue
+            cells, left, said = compare(verify, path, name, ask)
+            otherwise, why = OTHERWISE.get(name, (0, ""))
+            differing += abs(len(said) - otherwise)
+            total.update(cells)
+            line(name, cells, len(said), "; elsewhere: %d" % sum(left.values()) if left else "")
+            print("".join("    %s\n" % text for text in said) if len(said) != otherwise else "    as known: %s\n" % why if why else "", end="")
+    return differing
+
+
+def by_finding(figures, wanted, total):
+    differing = 0
+    for pattern, find in FINDS.items():
+        for path in sorted(glob.glob(os.path.join(figures, pattern))):
+            name = os.path.relpath(path, figures)
+            if wanted and os.path.basename(path) not in wanted:
+                continue
+            cells, last, wrong = collections.Counter(), [None], []
+            for said in find(pulled(figures_of(name), last)):
+                cells[last[0]["known"]] += 1
+                if said:
+                    wrong.append(said)
+            differing += len(wrong)
+            total.update(cells)
+            line(name, cells, len(wrong))
+            print("".join("    %s\n" % text for text in wrong), end="")
+    return differing
 
 
 def main(verify, figures, *wanted):
-    total = differing = 0
-    for pattern, ask in ASKS.items():
-        for path in sorted(glob.glob(os.path.join(figures, pattern))):
-            if wanted and os.path.basename(path) not in wanted:
-                continue
-            cells, left, said = compare(verify, path, ask)
-            otherwise, why = OTHERWISE.get(os.path.relpath(path, figures), (0, ""))
-            total, differing = total + cells, differing + abs(len(said) - otherwise)
-            print("%-38s %6d asked for %6d equal %4d differ%s" % (
-                os.path.relpath(path, figures), cells, cells - len(said), len(said),
-                "; left out: %s" % ", ".join("%s (%d)" % item for item in left.items()) if left and os.path.relpath(path, figures) not in FINDS else ""))
-            print("".join("    %s\n" % line for line in said) if len(said) != otherwise else "    as known: %s\n" % why if why else "", end="")
-    for pattern, find in FINDS.items():
-        for path in sorted(glob.glob(os.path.join(figures, pattern))):
-            if wanted and os.path.basename(path) not in wanted:
-                continue
-            said = list(find(figures_of(os.path.relpath(path, figures))))
-            wrong = [line for line in said if line]
-            total, differing = total + len(said), differing + len(wrong)
-            print("%-38s %6d asked for %6d equal %4d differ" % (os.path.relpath(path, figures), len(said), len(said) - len(wrong), len(wrong)))
-            print("".join("    %s\n" % line for line in wrong), end="")
-    print("%-38s %6d asked for %6d equal %4d differ" % ("all", total, total - differing, differing))
+    total = collections.Counter()
+    differing = by_figures(verify, figures, wanted, total) + by_finding(figures, wanted, total)
+    line("all", total, differing)
+    files = [os.path.relpath(path, figures) for folder in ("code", "spans", "prescriptive") for path in glob.glob(os.path.join(figures, folder, "*.csv"))]
+    asked = [os.path.relpath(path, figures) for pattern in list(ASKS) + list(FINDS) for path in glob.glob(os.path.join(figures, pattern))]
+    rows = {name: len(figures_of(name)) for name in files}
+    print("%d cells and rules in %d files; without a look-up of the code book: %s" % (
+        sum(rows.values()), len(files), ", ".join("%s (%d)" % (name, rows[name]) for name in sorted(set(files) - set(asked))) or "none"))
     return 1 if differing else 0
 
 
 if __name__ == "__main__":
-    if len(sys.argv) < 3:
-        print("not run: needs the program verify and a folder of figures")
+    if len(sys.argv) < 3 or not os.path.isdir(os.path.join(sys.argv[2], "code")):
+        print("not run: needs the program verify and a folder of figures, which is not part of the project")
         sys.exit(77)
     sys.exit(main(*sys.argv[1:]))
