@@ -767,6 +767,9 @@ typedef struct frame_code_hole_in {
     int32_t successive;         /**< 1 : 1..20. Doubled studs bored so in a row, this one counted. */
     frame_bool beside_notch;    /**< no. Whether a notch lies in the same section as a stud's hole. */
     frame_bool sheathed;        /**< no. Whether wood structural panels cover the whole side of the wall that is cut. */
+    frame_code_cut other_cut;   /**< hole. What the nearest other cut is: notches keep away from holes, not from one another. */
+    int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_hole_in;
 
 /** The verdict, what it hangs on, and where else it may be. */
@@ -789,8 +792,8 @@ typedef struct frame_code_hole_out {
     double limit_notch_depth_in; /**< Deepest notch at this place; not given for a hole. */
     double limit_notch_length_in; /**< Longest notch; not given where there is no limit. */
     double edge_in;              /**< Least distance from a hole to the edges; not given where there is none. */
-    double nearest_position_in;  /**< Nearest place along the member where the cut may be; not given when it may be here or nowhere. */
-    double nearest_offset_in;    /**< Nearest place across the depth where the hole may be; not given when it may be here or nowhere. */
+    double nearest_position_in;  /**< Nearest place along the member where the cut may be, with nearest_offset_in where that is given too; not given when this one will do, or none. */
+    double nearest_offset_in;    /**< Nearest place across the depth where the hole may be; not given when this one will do, or none. */
 } frame_code_hole_out;
 
 /** Judges a hole or notch for a pipe, wire or duct by the code: sawn joists and beams (IRC R502.8.1), rafters and ceiling joists (R802.7.1), rafter

@@ -1,5 +1,6 @@
 /* The verdict on a hole or notch: which rule the member falls under. */
 #include "code/cuts.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "material/lumber.h"
 #include "working/calculation.h"
@@ -76,4 +77,16 @@ static frame_status compute(const frame_code_hole_in *asked, frame_code_hole_out
     return frame_cut_by_maker(&in, out, w);
 }
 
-FRAME_IMPLEMENT(code_hole, compute);
+/* An amendment gives the verdict: what the book hung its own on does not hold then. */
+static frame_status with_overlay(const frame_code_hole_in *in, frame_code_hole_out *out, frame_working *w) {
+    frame_status status = compute(in, out, w);
+    if (!in->overlay) return status;
+    status = frame_code_overlaid(in->overlay, &frame_code_hole_calculation, in, out, status, w);
+    if (status || !FRAME_HAS(out->cautions, FRAME_CODE_CAUTION_OVERLAY)) return status;
+    out->reason = "a local amendment gives the verdict";
+    out->needs = "";
+    out->nearest_position_in = out->nearest_offset_in = FRAME_NOT_GIVEN;
+    return FRAME_OK;
+}
+
+FRAME_IMPLEMENT(code_hole, with_overlay);

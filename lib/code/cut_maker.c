@@ -20,7 +20,22 @@ static frame_status required(const frame_code_hole_in *in) {
                           name);
     if (in->position_in == FRAME_NOT_GIVEN) return frame_cut_required("position_in", "the middle of the hole");
     if (in->span_in == FRAME_NOT_GIVEN) return frame_cut_required("span_in", "the span of the member");
-    return FRAME_OK;
+    return frame_cut_within_span(in);
+}
+
+/* Why the hole may not be where it is; NULL when it may. Says the nearest place that keeps edges and ends, if there is
+ * one. */
+static const char *misplaced(const frame_code_hole_in *in, double y, frame_code_hole_out *out) {
+    const double edge = in->maker_edge_in + in->diameter_in / 2, end = in->maker_end_in + in->diameter_in / 2;
+    const frame_cut_stretch across = {edge, out->depth_in - edge}, along = {end, in->span_in - end};
+    const int near_edge = !frame_cut_within(across.from, y) || !frame_cut_within(y, across.to);
+    const int near_end = !frame_cut_within(along.from, in->position_in) || !frame_cut_within(in->position_in, along.to);
+    if (frame_cut_within(across.from, across.to) && frame_cut_within(along.from, along.to)) {
+        if (near_edge) out->nearest_offset_in = frame_cut_nearest(&across, 1, y);
+        if (near_end) out->nearest_position_in = frame_cut_nearest(&along, 1, in->position_in);
+    }
+    return near_edge ? "nearer to an edge or flange than the maker allows"
+                     : (near_end ? "nearer to a bearing than the maker allows" : NULL);
 }
 
 frame_status frame_cut_by_maker(const frame_code_hole_in *in, frame_code_hole_out *out, frame_working *w) {
@@ -30,22 +45,12 @@ frame_status frame_cut_by_maker(const frame_code_hole_in *in, frame_code_hole_ou
     FRAME_GIVEN(w, D_max, in->maker_diameter_in, "in", "largest hole by the maker's rule");
     FRAME_GIVEN(w, y, in->offset_in == FRAME_NOT_GIVEN ? out->depth_in / 2 : in->offset_in, "in",
                 "its middle above the lower edge");
-    const double edge = in->maker_edge_in + D / 2, end = in->maker_end_in + D / 2;
-    const int too_near =
-        !frame_cut_within(end, in->position_in) || !frame_cut_within(in->position_in, in->span_in - end);
     out->limit_diameter_in = D_max;
     out->edge_in = in->maker_edge_in;
     FRAME_CODE_WARN(out, MAKER);
-    if (!frame_cut_within(D, D_max)) {
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "larger than the maker allows at this place", w);
-    } else if (!frame_cut_within(edge, y) || !frame_cut_within(y, out->depth_in - edge)) {
-        if (2 * edge <= out->depth_in) out->nearest_offset_in = y < edge ? edge : out->depth_in - edge;
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "nearer to an edge or flange than the maker allows", w);
-    } else if (too_near) {
-        if (2 * end <= in->span_in) out->nearest_position_in = in->position_in < end ? end : in->span_in - end;
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "nearer to a bearing than the maker allows", w);
-    } else {
-        frame_cut_verdict(out, FRAME_CODE_ALLOWED, "within the maker's rule as given", w);
-    }
+    const char *const why =
+        frame_cut_within(D, D_max) ? misplaced(in, y, out) : "larger than the maker allows at this place";
+    frame_cut_verdict(out, why ? FRAME_CODE_NOT_ALLOWED : FRAME_CODE_ALLOWED,
+                      why ? why : "within the maker's rule as given", w);
     return FRAME_OK;
 }

@@ -28,14 +28,18 @@ static int keeps_edge(const frame_code_hole_in *in, const frame_code_cuts_row *r
 }
 
 static void doubled_stud(const frame_code_hole_in *in, frame_code_hole_out *out, frame_working *w) {
-    if (in->successive > 2) {
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED,
-                          "more than two doubled studs in a row would be bored over 40 percent", w);
-        return;
-    }
     out->needs = "a second stud nailed to it, full height; no more than two such studs in a row";
     frame_cut_verdict(out, in->doubled ? FRAME_CODE_ALLOWED : FRAME_CODE_ALLOWED_DOUBLED,
                       "over 40 percent and within 60 percent of the depth of a stud in a bearing or outer wall", w);
+}
+
+/* Why no such hole may be in this stud, wherever across it; NULL when it may. */
+static const char *never(const frame_code_hole_in *in, double most, double most_doubled) {
+    if (!frame_cut_within(in->diameter_in, most_doubled)) return "the hole is larger than 60 percent of the depth";
+    if (in->beside_notch) return "a notch lies in the same section";
+    if (in->successive > 2 && !frame_cut_within(in->diameter_in, most))
+        return "more than two doubled studs in a row would be bored over 40 percent";
+    return NULL;
 }
 
 static void stud_hole(const frame_code_hole_in *in, const frame_code_cuts_row *rule, frame_code_hole_out *out,
@@ -49,12 +53,11 @@ static void stud_hole(const frame_code_hole_in *in, const frame_code_cuts_row *r
     FRAME_STEP(w, D_max2, R_D2 * d, "in", "largest hole in a doubled stud", out->source);
     out->limit_diameter_in = in->doubled ? D_max2 : D_max;
     out->edge_in = rule->edge;
-    if (!frame_cut_within(D, D_max2))
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "the hole is larger than 60 percent of the depth", w);
+    const char *const why = never(in, D_max, D_max2);
+    if (why)
+        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, why, w);
     else if (!keeps_edge(in, rule, out))
         frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "the hole comes nearer than 5/8 in to a face of the stud", w);
-    else if (in->beside_notch)
-        frame_cut_verdict(out, FRAME_CODE_NOT_ALLOWED, "a notch lies in the same section", w);
     else if (!frame_cut_within(D, D_max))
         doubled_stud(in, out, w);
     else

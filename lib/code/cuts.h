@@ -15,8 +15,18 @@ frame_status frame_cut_rule(int member, frame_code_edition edition, const frame_
 static inline int frame_cut_within(double value, double limit) {
     return value <= limit + 1e-9 * (1 + limit);
 }
+/* A stretch of the member, or of its depth, where the middle of a cut may be. */
+typedef struct frame_cut_stretch {
+    double from, to;
+} frame_cut_stretch;
+/* The stretches left when the middle keeps reach from another cut's; returns their count, up to twice as many. */
+int frame_cut_keep_away(const frame_cut_stretch *may, int count, double other, double reach, frame_cut_stretch *left);
+/* The nearest place to at within the stretches; FRAME_NOT_GIVEN where there is none. */
+double frame_cut_nearest(const frame_cut_stretch *may, int count, double at);
 /* What a field is for, when it was not given. */
 frame_status frame_cut_required(const char *field, const char *what);
+/* Refuses a place beyond the span, where both are given. */
+frame_status frame_cut_within_span(const frame_code_hole_in *in);
 /* Sets the verdict, and the sentence it hangs on. */
 void frame_cut_verdict(frame_code_hole_out *out, frame_code_verdict verdict, const char *reason, frame_working *w);
 

@@ -75,8 +75,8 @@ static void without_book(const frame_calculation *of, const void *in, void *out)
     set_bits(of->out, out, "assumed", assumed);
     set_bits(of->out, out, "cautions", frame_code_cautions(FRAME_KNOWN_USER));
     set_whole(of->out, out, "edition", edition);
-    set_text(of->out, out, "table", "");
-    set_text(of->out, out, "note", "");
+    for (size_t i = 0; i < of->out->field_count; i++)
+        if (of->out->fields[i].kind == FRAME_FIELD_TEXT) set_text(of->out, out, of->out->fields[i].name, "");
 }
 
 static void record(const overlay_row *row, frame_working *w) {

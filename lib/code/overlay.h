@@ -32,6 +32,8 @@ typedef struct overlay_line {
     const char *cells[64];
     int columns[64]; /* where each cell begins in its line, from 1 */
     int count, number;
+    const char *why; /* what is wrong with the quotes of a cell; NULL for nothing */
+    int wrong;       /* which */
 } overlay_line;
 
 /* The next line that is not empty nor a remark; 0 past the last. Its cells live in the arena. */

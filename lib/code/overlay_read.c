@@ -108,6 +108,8 @@ static frame_status read_value(const reading *r, int i, overlay_cell *cell) {
             if (!bounds_of(field, text, cell))
                 return bad(FRAME_UNREADABLE, r->line, i, cell->is_figure ? "a number" : "a number, or two as in 30..50",
                            "cannot be read");
+            if (!cell->is_figure && (cell->high < field->low || cell->low > field->high))
+                return bad(FRAME_OUT_OF_RANGE, r->line, i, field->valid, "can never be asked for");
             if (cell->low < 0 || cell->high > 1e6 ||
                 (field->kind == FRAME_FIELD_INTEGER &&
                  (cell->low != floor(cell->low) || cell->high != floor(cell->high))))
@@ -139,6 +141,12 @@ static frame_status read_cell(const reading *r, int i, const frame_calculation *
     return read_value(r, i, cell);
 }
 
+static int has_figure(const overlay_row *row, const char *name) {
+    for (size_t i = 0; i < row->count; i++)
+        if (row->cells[i].is_figure && !strcmp(row->cells[i].field->name, name)) return 1;
+    return 0;
+}
+
 /* Whether it amends something, and something there is. */
 static frame_status check_row(const reading *r, const overlay_row *row) {
     const char *item = frame_code_overlay_text(row, "item");
@@ -148,6 +156,8 @@ static frame_status check_row(const reading *r, const overlay_row *row) {
     if (row->of->list_count && !*item) return bad(FRAME_REQUIRED, r->line, r->line->count, "an item", "has no item");
     if (!figures)
         return bad(FRAME_REQUIRED, r->line, r->line->count, "a figure of its result, as span_in", "amends nothing");
+    if (!strcmp(row->of->name, "code_hole") && !has_figure(row, "verdict"))
+        return bad(FRAME_REQUIRED, r->line, r->line->count, "a verdict", "has no verdict");
     if (!strcmp(row->of->name, "code_stairs") && !frame_code_is_stair_item(item))
         for (int i = 0; i < r->line->count; i++)
             if (!strcmp(r->names->cells[i], "item"))
@@ -155,8 +165,16 @@ static frame_status check_row(const reading *r, const overlay_row *row) {
     return FRAME_OK;
 }
 
+/* Quotes that are not closed, or closed too soon. */
+static frame_status check_quotes(const overlay_line *line) {
+    if (!line->why) return FRAME_OK;
+    return bad(FRAME_UNREADABLE, line, line->wrong, "a cell in quotes from end to end, quotes in it doubled",
+               line->why);
+}
+
 static frame_status read_row(const reading *r) {
     char list[500] = "";
+    if (check_quotes(r->line)) return frame_error_status();
     overlay_row row = {.of = look_up(cell_of(r, "lookup"))};
     if (!row.of) {
         list_look_ups(list, sizeof list);
@@ -217,7 +235,8 @@ static frame_status read_all(frame_code_overlay *made, const char *csv) {
         return frame_fail(FRAME_REQUIRED, "csv", "", "lines of CSV",
                           "csv: it is empty; valid is lines of CSV, first "
                           "the names of its columns");
-    frame_status status = check_names(&names);
+    frame_status status = check_quotes(&names);
+    if (!status) status = check_names(&names);
     while (!status && frame_code_overlay_next_line(&csv, &number, &line, &made->arena)) status = read_row(&r);
     if (!status && *csv) return FRAME_NO_MEMORY;
     if (!status && !made->rows.count)

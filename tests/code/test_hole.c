@@ -1,5 +1,7 @@
 /* Holes and notches: the verdict at each limit, just under it and just over it; where else they may be; who is refused.
  */
+#include <math.h>
+
 #include "ask.h"
 
 #define JOIST "edition=2021; member=joist; size=2x10; diameter_in=2"
@@ -134,6 +136,109 @@ START_TEST(by_the_maker) {
 }
 END_TEST
 
+/* Another hole near a notch; two notches may lie as near as one likes. */
+START_TEST(notches_and_holes) {
+    limit(NOTCH "; other_position_in=20; other_length_in=2; position_in=30", "position_in", 24 + 1e-3,
+          FRAME_CODE_ALLOWED, FRAME_CODE_ALLOWED);
+    is(NOTCH "; other_position_in=20; other_length_in=2; position_in=23.99", FRAME_CODE_NOT_ALLOWED);
+    ck_assert_double_eq(hole(NOTCH "; other_position_in=20; other_length_in=2; position_in=22").nearest_position_in,
+                        24);
+    ck_assert_double_eq(hole(NOTCH "; other_position_in=45; other_length_in=2; position_in=46").nearest_position_in,
+                        41);
+    is(NOTCH "; other_position_in=20; other_length_in=2; other_cut=notch; position_in=22", FRAME_CODE_ALLOWED);
+    REFUSED("code_hole", NOTCH "; other_position_in=20", "other_length_in", FRAME_REQUIRED);
+    REFUSED("code_hole", JOIST "; span_in=100; position_in=101", "position_in", FRAME_IMPOSSIBLE);
+    /* both at once: an edge and another hole */
+    const frame_code_hole_out out =
+        hole(JOIST "; other_position_in=60; other_length_in=1; position_in=59; offset_in=1");
+    ck_assert(out.nearest_position_in == 56.5 && out.nearest_offset_in == 3);
+    /* nowhere along a short member: no place at all, though the offset alone would do */
+    const frame_code_hole_out none =
+        hole(JOIST "; span_in=6; other_position_in=3; other_length_in=1; position_in=3; offset_in=1");
+    ck_assert(none.nearest_position_in == FRAME_NOT_GIVEN && none.nearest_offset_in == FRAME_NOT_GIVEN);
+    /* a notch in the same section spoils the stud wherever the hole is */
+    ck_assert(hole(STUD "; beside_notch=yes; offset_in=0.5").nearest_offset_in == FRAME_NOT_GIVEN);
+}
+END_TEST
+
+static uint32_t seed = 7;
+static double between(double low, double high) {
+    seed = seed * 1664525u + 1013904223u;
+    return low + (high - low) * (seed >> 8) / 16777216.0;
+}
+
+static frame_code_hole_in random_cut(void) {
+    static const frame_code_member members[] = {FRAME_CODE_MEMBER_JOIST, FRAME_CODE_MEMBER_RAFTER,
+                                                FRAME_CODE_MEMBER_STUD, FRAME_CODE_MEMBER_I_JOIST};
+    frame_code_hole_in in;
+    ck_assert(!frame_code_hole_in_init(&in));
+    in.member = members[(int)between(0, 3.99)];
+    in.edition = FRAME_CODE_2021;
+    in.depth_in = between(3, 16);
+    in.thickness_in = between(1, 4);
+    in.diameter_in = between(0.3, 4);
+    in.offset_in = between(0, in.depth_in);
+    in.span_in = between(10, 200);
+    in.position_in = between(0, in.span_in);
+    in.notch_depth_in = between(0.2, 3);
+    in.notch_length_in = between(0.2, 5);
+    if (in.member != FRAME_CODE_MEMBER_I_JOIST && in.member != FRAME_CODE_MEMBER_STUD && between(0, 1) < 0.5)
+        in.cut = FRAME_CODE_CUT_NOTCH;
+    if (between(0, 1) < 0.6) {
+        in.other_position_in = fmin(fmax(in.position_in + between(-6, 6), 0), in.span_in);
+        in.other_length_in = between(0.2, 5);
+        if (between(0, 1) < 0.2) in.other_cut = FRAME_CODE_CUT_NOTCH;
+    }
+    in.maker_diameter_in = between(2, 6);
+    in.maker_edge_in = between(0, 4);
+    in.maker_end_in = between(0, 40);
+    in.beside_notch = between(0, 1) < 0.1;
+    in.successive = between(0, 1) < 0.1 ? 3 : 1;
+    return in;
+}
+
+static int may(const frame_code_hole_in *in, double position, double offset) {
+    frame_code_hole_in there = *in;
+    frame_code_hole_out out;
+    there.position_in = position;
+    there.offset_in = offset;
+    ck_assert_msg(!frame_code_hole(&there, &out, NULL), "%s", frame_error_text());
+    return out.verdict != FRAME_CODE_NOT_ALLOWED;
+}
+
+/* No place on a grid is allowed and nearer, along the member or across it; none at all where none is named. */
+static void none_nearer(const frame_code_hole_in *in, double position, double offset, int named) {
+    for (int i = 0; i <= 100; i++) {
+        const double along = in->span_in * i / 100, across = in->depth_in * i / 100;
+        if (named && fabs(along - in->position_in) < fabs(position - in->position_in) - 1e-6)
+            ck_assert(!may(in, along, offset));
+        if (named && fabs(across - in->offset_in) < fabs(offset - in->offset_in) - 1e-6)
+            ck_assert(!may(in, position, across));
+        for (int k = 0; !named && k <= 20; k++) ck_assert(!may(in, along, in->depth_in * k / 20));
+    }
+}
+
+/* The nearest place holds, and is the nearest. */
+START_TEST(nearest_places) {
+    int named = 0, nowhere = 0;
+    for (int i = 0; i < 3000; i++) {
+        const frame_code_hole_in in = random_cut();
+        frame_code_hole_out out;
+        ck_assert_msg(!frame_code_hole(&in, &out, NULL), "%s", frame_error_text());
+        const int moves = out.nearest_position_in != FRAME_NOT_GIVEN || out.nearest_offset_in != FRAME_NOT_GIVEN;
+        const double position = out.nearest_position_in == FRAME_NOT_GIVEN ? in.position_in : out.nearest_position_in;
+        const double offset = out.nearest_offset_in == FRAME_NOT_GIVEN ? in.offset_in : out.nearest_offset_in;
+        if (out.verdict != FRAME_CODE_NOT_ALLOWED) {
+            ck_assert(!moves);
+            continue;
+        }
+        if (moves) ck_assert_msg(may(&in, position, offset), "case %d: %s", i, out.reason);
+        if (moves ? named++ % 4 == 0 : nowhere++ % 40 == 0) none_nearer(&in, position, offset, moves);
+    }
+    ck_assert_msg(named > 300 && nowhere > 300, "%d named, %d nowhere", named, nowhere);
+}
+END_TEST
+
 START_TEST(refused) {
     static const char *const members[] = {"header", "built-up beam", "flat member", "truss"};
     for (int i = 0; i < 4; i++) {
@@ -176,6 +281,8 @@ int main(void) {
     tcase_add_test(tests, studs);
     tcase_add_test(tests, plates);
     tcase_add_test(tests, by_the_maker);
+    tcase_add_test(tests, notches_and_holes);
+    tcase_add_test(tests, nearest_places);
     tcase_add_test(tests, refused);
     tcase_add_test(tests, workings);
     return run_tests(tests, "code_hole");

@@ -1,5 +1,7 @@
 /* Local amendments: they win over the book, what the book refuses too, and are named; what cannot be read says where.
  */
+#include <stdlib.h>
+
 #include "ask.h"
 
 #include "table_code_stair_limits.h"
@@ -186,8 +188,15 @@ START_TEST(what_cannot_be_read) {
     BAD("lookup,source,spam\n", FRAME_UNKNOWN_FIELD, 1, 15);
     BAD("lookup,source,span_in,span_in\n", FRAME_CONFLICT, 1, 23);
     BAD(NAMES "widget,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);
-    BAD(NAMES "rafter,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1); /* of another room */
-    BAD(NAMES "hole,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);   /* takes none */
+    BAD(NAMES "rafter,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);      /* of another room */
+    BAD(NAMES "fastening,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);   /* takes none */
+    BAD(NAMES "joist_span,\"x,,12\n", FRAME_UNREADABLE, 2, 12); /* never closed */
+    BAD(NAMES "joist_span,\"", FRAME_UNREADABLE, 2, 12);
+    BAD(NAMES "joist_span,\"x\" y,,12\n", FRAME_UNREADABLE, 2, 12);
+    BAD("lookup,source,\"use,span_in\njoist_span,x,,12\n", FRAME_UNREADABLE, 1, 15);
+    BAD("lookup,source,snow_psf,span_in\njoist_span,x,301..400,12\n", FRAME_OUT_OF_RANGE, 2, 14);
+    BAD("lookup,source,plies,span_in\nheader_span,x,7,12\n", FRAME_OUT_OF_RANGE, 2, 15);
+    BAD("lookup,source,member,limit_diameter_in\nhole,x,stud,1\n", FRAME_REQUIRED, 2, 1);
     BAD(NAMES "joist_span,,,12\n", FRAME_REQUIRED, 2, 1);
     BAD(NAMES "joist_span,x,,\n", FRAME_REQUIRED, 2, 1);
     BAD(NAMES "joist_span,x,floor,12x\n", FRAME_UNREADABLE, 2, 20);
@@ -207,6 +216,51 @@ START_TEST(what_cannot_be_read) {
     frame_code_overlay *overlay;
     ck_assert_int_eq(frame_code_overlay_new(NULL, &overlay), FRAME_REQUIRED);
     ck_assert_int_eq(frame_code_overlay_new(NAMES "joist_span,x,,12\n", NULL), FRAME_REQUIRED);
+}
+END_TEST
+
+/* The verdict on a hole, and what hung on the book's. */
+START_TEST(verdicts) {
+    frame_code_overlay *overlay = read(
+        "lookup,member,diameter_in,verdict,source,note\n"
+        "hole,stud,1-1/2..12,not allowed,Ordinance 15,no large holes in studs here\n"
+        "hole,truss,0..1,allowed,Ordinance 15,small holes in webs\n");
+    frame_code_hole_in in;
+    frame_code_hole_out out;
+    ck_assert(!frame_code_hole_in_init(&in) && !frame_size_find("2x6", &in.size));
+    in.member = FRAME_CODE_MEMBER_STUD;
+    in.edition = FRAME_CODE_2021;
+    in.diameter_in = 2;
+    ck_assert(!frame_code_hole(&in, &out, NULL) && out.verdict == FRAME_CODE_ALLOWED);
+    in.overlay = overlay;
+    ck_assert(!frame_code_hole(&in, &out, NULL));
+    ck_assert(out.verdict == FRAME_CODE_NOT_ALLOWED && CAUTION(out, OVERLAY) && out.known == FRAME_KNOWN_USER);
+    ck_assert(strstr(out.reason, "amendment") && !*out.needs && !strcmp(out.note, "no large holes in studs here"));
+    in.diameter_in = 1;
+    ck_assert(!frame_code_hole(&in, &out, NULL) && out.verdict == FRAME_CODE_ALLOWED && !CAUTION(out, OVERLAY));
+    in.member = FRAME_CODE_MEMBER_TRUSS; /* refused by the book */
+    ck_assert(!frame_code_hole(&in, &out, NULL) && out.verdict == FRAME_CODE_ALLOWED);
+    frame_text *text;
+    ck_assert(!frame_text_new(&text) && !frame_result_text(&out, text));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "Ordinance 15"));
+    frame_text_free(text);
+    frame_code_overlay_free(overlay);
+}
+END_TEST
+
+/* Every cell in quotes, four megabytes of it: read in one pass. */
+START_TEST(large) {
+    enum { ROWS = 60000 };
+    const char *const names = "lookup,source,use,span_in\n", *const row =
+                                                                 "\"joist_span\",\"a \"\"b\"\"\",\"floor\",\"12\"\n";
+    char *csv = malloc(strlen(names) + ROWS * strlen(row) + 1), *at = csv + strlen(names);
+    ck_assert_ptr_nonnull(csv);
+    strcpy(csv, names);
+    for (int i = 0; i < ROWS; i++, at += strlen(row)) strcpy(at, row);
+    frame_code_overlay *overlay = read(csv);
+    ck_assert_uint_eq(frame_code_overlay_rows(overlay), ROWS);
+    frame_code_overlay_free(overlay);
+    free(csv);
 }
 END_TEST
 
@@ -235,6 +289,8 @@ int main(void) {
     tcase_add_test(tests, limits_of_stairs);
     tcase_add_test(tests, rules_of_the_place);
     tcase_add_test(tests, what_cannot_be_read);
+    tcase_add_test(tests, verdicts);
+    tcase_add_test(tests, large);
     tcase_add_test(tests, odd_bytes);
     return run_tests(tests, "overlay");
 }
