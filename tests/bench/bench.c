@@ -372,6 +372,72 @@ static void compare(const char *what, double (*ours)(void), int repeats, const c
            rival_ns);
 }
 
+/* A group of 200 fasteners under a load beside it: the elastic shares alone as a bare loop. */
+enum { GROUP = 200 };
+static frame_fastener_place group_places[GROUP];
+static frame_fastener_eccentric_in group_load;
+
+static void prepare_group(void) {
+    for (int i = 0; i < GROUP; i++) {
+        frame_fastener_place_init(&group_places[i]);
+        group_places[i].x_in = i % 20 * 1.5, group_places[i].y_in = i / 20 * 1.25 + i % 3 * 0.125;
+    }
+    frame_fastener_eccentric_in_init(&group_load);
+    group_load.places = group_places, group_load.place_count = GROUP;
+    group_load.each_lb = 120, group_load.force_y_lb = -4000, group_load.at_x_in = 60, group_load.force_x_lb = 700;
+}
+
+static double run_group(void) {
+    frame_fastener_eccentric *answer;
+    frame_fastener_eccentric_out out;
+    if (frame_fastener_eccentric_solve(&group_load, &answer, NULL) || frame_fastener_eccentric_result(answer, &out))
+        exit(1);
+    frame_fastener_eccentric_free(answer);
+    return out.ratio;
+}
+
+static double group_forces[GROUP][3];
+static double run_bare_group(void) {
+    double x = 0, y = 0, polar = 0, most = 0;
+    for (int i = 0; i < GROUP; i++) x += group_places[i].x_in / GROUP, y += group_places[i].y_in / GROUP;
+    for (int i = 0; i < GROUP; i++) {
+        const double dx = group_places[i].x_in - x, dy = group_places[i].y_in - y;
+        polar += dx * dx + dy * dy;
+    }
+    const double moment = (group_load.at_x_in - x) * group_load.force_y_lb + y * group_load.force_x_lb,
+                 turn = moment / polar;
+    for (int i = 0; i < GROUP; i++) {
+        double *force = group_forces[i];
+        force[0] = group_load.force_x_lb / GROUP - turn * (group_places[i].y_in - y);
+        force[1] = group_load.force_y_lb / GROUP + turn * (group_places[i].x_in - x);
+        force[2] = sqrt(force[0] * force[0] + force[1] * force[1]);
+        most = larger(most, force[2]);
+    }
+    return most / group_load.each_lb;
+}
+
+static int same_group(void) {
+    const double ours = run_group(), bare_ratio = run_bare_group();
+    if (fabs(ours - bare_ratio) < 1e-9 * bare_ratio) return 1;
+    return printf("eccentric group: %.12g, bare %.12g\n", ours, bare_ratio), 0;
+}
+
+static double best_of(double (*run)(void), int calls) {
+    double best = INFINITY;
+    for (int round = 0; round < ROUNDS; round++) {
+        const double start = now();
+        for (int i = 0; i < calls; i++) sink = run();
+        best = fmin(best, (now() - start) * 1e9 / calls);
+    }
+    return best;
+}
+
+static void compare_group(const char *what) {
+    const double ns = best_of(run_group, 20), bare_ns = best_of(run_bare_group, 200);
+    printf("%-42s %9.1f us each %30.2f x elastic shares alone (%.2f us)\n", what, ns / 1e3, ns / bare_ns,
+           bare_ns / 1e3);
+}
+
 /* The bare loop must come to the same ratios, or the comparison is worth nothing. */
 static int same_answers(void) {
     for (int i = 0; i < JOBS; i++) {
@@ -390,13 +456,18 @@ int main(int count, char **words) {
     prepare();
     prepare_texts();
     prepare_nails();
-    if (!same_answers() || !same_nails() || frame_working_new(&shared_working)) return 1;
+    prepare_group();
+    if (!same_answers() || !same_nails() || !same_group() || frame_working_new(&shared_working)) return 1;
     if (quick) return 0;
     compare("joist_check, C", run_plain, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, batch", run_batch, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, with working", run_with_working, 1, "bare formulas", run_bare, 50);
     compare("dowel_lateral, C", run_nails, 20, "bare formulas", run_bare_nails, 50);
     compare("dowel_lateral, C, batch", run_nail_batch, 20, "bare formulas", run_bare_nails, 50);
+    compare_group("fastener_eccentric, 200 fasteners");
+    group_load.law = FRAME_SLIP_CURVE, group_load.curve_rate_per_in = 10, group_load.curve_power = 0.55;
+    group_load.curve_slip_in = 0.34;
+    compare_group("fastener_eccentric, 200 with a slip curve");
     compare("tape_parse", run_parse, 20, "strtod", run_strtod, 20);
     compare("tape_format", run_format, 20, "snprintf", run_snprintf, 20);
     frame_working_free(shared_working);
