@@ -863,6 +863,17 @@ typedef struct frame_roof_members_overlap {
     double overlap_in3; /**< The volume they share. */
 } frame_roof_members_overlap;
 
+/** Pieces that are cut alike, with those of the opposite hand. */
+typedef struct frame_roof_members_gang {
+    uint32_t struct_size, struct_id;
+    frame_roof_member kind; /**< What they are. */
+    int32_t count;          /**< How many are cut as the first one is. */
+    int32_t opposite;       /**< How many are cut opposite to it, left for right. */
+    int32_t first;          /**< The first piece of the gang, from 0. */
+    double length_in;       /**< Long point to long point. */
+    const char *section;    /**< Name of the section. */
+} frame_roof_members_gang;
+
 /** Frames a roof: lays out every member on centres, places it in space, and cuts it where it meets the others. Layouts of all faces
  * are counted from one point, so that rafters of opposite faces stand in pairs. Where members meet, the rank decides: ridges before
  * hips, valleys and breaks, then the thicker, then the longer; a lower one is cut against the sides of a higher one, and a ridge that
@@ -879,8 +890,15 @@ FRAME_ANSWER_LIST(roof_members, piece, pieces);
 FRAME_ANSWER_LIST(roof_members, joint, joints);
 /** Pairs of pieces that share 0.001 cubic inch or more; none when all fit. */
 FRAME_ANSWER_LIST(roof_members, overlap, overlaps);
+/** The gangs: pieces cut alike, in the order of their first pieces. */
+FRAME_ANSWER_LIST(roof_members, gang, gangs);
 /** Gives a piece of a roof as a stick, by its place in the list. Free it with frame_stick_free. */
 FRAME_API frame_status frame_roof_members_stick(const frame_roof_members *members, size_t index, frame_stick **stick);
+/** Draws the roof framing in plan, with the marks of its layout. Free the drawing with frame_drawing_free. */
+FRAME_API frame_status frame_roof_members_drawing(const frame_roof_members *members, frame_drawing **drawing);
+/** Draws the frame as it stands, hidden lines removed, seen isometrically from a side (turn_deg: counterclockwise from x, -360 to
+ * 360). Free the drawing with frame_drawing_free. */
+FRAME_API frame_status frame_roof_members_isometric(const frame_roof_members *members, double turn_deg, frame_drawing **drawing);
 
 FRAME_END
 

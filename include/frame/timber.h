@@ -240,6 +240,57 @@ static inline frame_status frame_stick_saw_at(const frame_stick *stick, size_t i
     return frame_stick_saw_at_sized(stick, index, item, sizeof *item);
 }
 
+/** How two sticks compare as pieces to cut, wherever they lie. */
+typedef int32_t frame_stick_likeness;
+enum frame_stick_likeness_values {
+    FRAME_STICK_DIFFERENT = 1, /**< "different". They are cut differently. */
+    FRAME_STICK_ALIKE = 2,     /**< "alike". One cut list for both, crown up. */
+    FRAME_STICK_OPPOSITE = 3   /**< "opposite" | "opposite hand". Mirror images of each other: left and right. */
+};
+/** Tells whether two sticks are cut alike, or are opposite hands of one another: sections, and every plane that leaves a face,
+ * to 1e-6 in. Turning a piece end for end with its crown up counts as the same; one that is its own mirror image is alike. */
+FRAME_API frame_status frame_stick_compare(const frame_stick *stick, const frame_stick *other,
+                                           frame_stick_likeness *likeness);
+
+/** A way to make a cut. */
+typedef int32_t frame_stick_making;
+enum frame_stick_making_values {
+    FRAME_STICK_MAKING_AS_SET = 1, /**< "as set". The saw tilts so far: its setting as listed. */
+    FRAME_STICK_MAKING_FROM_EDGE = 2, /**< "from the edge". In one pass, the base on the narrow face. */
+    FRAME_STICK_MAKING_FROM_BOTH_EDGES = 3, /**< "from both edges". In two passes that meet, the base on one narrow face and then on the other. */
+    FRAME_STICK_MAKING_BY_HAND = 4 /**< "from both edges, the rest by hand". As before, but a strip is left in the middle for a hand saw. */
+};
+/** What to mind when a cut is made in such a way. */
+typedef int32_t frame_stick_way_caution;
+enum frame_stick_way_caution_values {
+    FRAME_STICK_WAY_CAUTION_EDGE = 0 /**< "edge". The base has a narrow face to bear on: clamp a block beside the piece, make a test cut. */
+};
+/** How a cut is made with a saw that tilts only so far and cuts only so deep. */
+typedef struct frame_stick_way_out {
+    uint32_t struct_size, struct_id;
+    uint64_t cautions;           /**< bits : stick_way_caution. What to mind. */
+    frame_stick_making making;   /**< The way. */
+    frame_stick_face base_face;  /**< The face the saw's base bears on in the first pass; in the second, the one opposite. */
+    frame_stick_face mitre_face; /**< The face at whose edge the line leans to mitre_end. */
+    frame_stick_end mitre_end;   /**< The end the line leans to there; not given when the mitre is 0 or 90. */
+    frame_stick_end bevel_end;   /**< The end the blade leans to on its way into the wood in the first pass; in the second it leans to the other end. Not given when the bevel is 0. */
+    int32_t passes;              /**< Passes of the saw. */
+    double mitre_deg;            /**< Mitre on that face, from square across. */
+    double bevel_deg;            /**< Bevel of the blade. */
+    double depth_in;             /**< Depth the blade is set to in each pass, along the blade. */
+    double by_hand_in;           /**< What is left in the middle for a hand saw, along the blade. */
+} frame_stick_way_out;
+/** As frame_stick_way, for an answer of a stated size. */
+FRAME_API frame_status frame_stick_way_sized(const frame_stick *stick, size_t saw, double tilt_deg, double saw_depth_in,
+                                             frame_stick_way_out *out, size_t out_size);
+/** Gives a way to make a cut (its place in the list of saw settings) with a saw that tilts to tilt_deg (>0 to 60; common saws 45 or
+ * 50) and cuts saw_depth_in deep, square (>0 to 24). A bevel past the tilt is cut from the narrow face instead, where the same
+ * plane needs less of it. FRAME_IMPOSSIBLE for a plane that runs along the stick past the tilt on every face. */
+static inline frame_status frame_stick_way(const frame_stick *stick, size_t saw, double tilt_deg, double saw_depth_in,
+                                           frame_stick_way_out *out) {
+    return frame_stick_way_sized(stick, saw, tilt_deg, saw_depth_in, out, sizeof *out);
+}
+
 /** One end of a line to strike on a face. Marks are listed by face (left, right, top, bottom) and there by their
  * distance from the long point of the end that measure_from names. */
 typedef struct frame_stick_mark {

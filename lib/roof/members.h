@@ -10,7 +10,7 @@
 #include <frame/roof.h>
 
 #include "base/answer.h"
-#include "roof/plane2.h"
+#include "timber/plane2.h"
 #include "timber/vector.h"
 
 /* What a section is for. */
@@ -171,6 +171,8 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
                                 const members_crossing *upper, int at_gable, int *added);
 /* members_prove.c: makes every stick; gives the pieces; tries neighbours. */
 frame_status members_give(members *m);
+/* members_gangs.c: finds which pieces are cut alike. */
+frame_status members_find_gangs(members *m, frame_stick *const *sticks);
 
 /* members_piece.c: begins a piece, and cuts the one begun last. */
 members_piece *members_add_piece(members *m, frame_roof_member kind, int32_t section, vec3 start, vec3 end);

@@ -216,6 +216,7 @@ frame_status members_give(members *m) {
     frame_status status = p.sticks && p.boxes && p.bearings ? FRAME_OK : FRAME_NO_MEMORY;
     m->out->board_feet = 0;
     for (size_t i = 0; i < m->set->pieces.count && !status; i++) status = give_piece(&p, i);
+    if (!status) status = members_find_gangs(m, p.sticks);
     if (!status && m->in->prove) {
         m->out->pairs = 0, m->out->overlap_in3 = 0;
         status = try_neighbours(&p);

@@ -304,5 +304,6 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
         upper->up - lower->up < 3)
         return FRAME_OK;
     *added = 1;
-    return add_pieces(&r, kind_of(from, to, at_gable), eave);
+    const int at_head = r.cut_count && r.cuts[r.cut_count - 1].side < 0 && r.notch_count == 0;
+    return add_pieces(&r, kind_of(from, at_head ? FRAME_LINE_RIDGE : to, at_gable), eave);
 }

@@ -161,6 +161,63 @@ START_TEST(each_piece_as_a_stick) {
 }
 END_TEST
 
+/* A roof with two planes of symmetry has its hips and jacks in pairs of both hands, and all commons alike. */
+START_TEST(gangs) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 360, 240, 0.5);
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 16);
+    in->layout_x_in = 180, in->layout_y_in = 120;
+    frame_roof_members *members = solve(in, &out);
+    size_t pieces = 0, before = 0;
+    for (size_t i = 0; i < frame_roof_members_gang_count(members); i++) {
+        frame_roof_members_gang gang;
+        frame_roof_members_gang_at(members, i, &gang);
+        pieces += (size_t)(gang.count + gang.opposite);
+        ck_assert_int_eq(piece_at(members, (size_t)gang.first).gang, (int)i + 1);
+        ck_assert_uint_ge((size_t)gang.first, before);
+        before = (size_t)gang.first;
+        if (gang.kind == FRAME_MEMBER_HIP || gang.kind == FRAME_MEMBER_HIP_JACK) {
+            ck_assert_int_eq(gang.count, 2);
+            ck_assert_int_eq(gang.opposite, 2);
+        }
+        if (gang.kind == FRAME_MEMBER_COMMON) ck_assert_int_eq(gang.opposite, 0);
+    }
+    ck_assert_uint_eq(pieces, frame_roof_members_piece_count(members));
+    frame_roof_members_free(members);
+}
+END_TEST
+
+/* -- pictures -- */
+
+static size_t lines_in(const frame_drawing *drawing) {
+    frame_text *text;
+    size_t lines = 0;
+    ck_assert_int_eq(frame_text_new(&text), FRAME_OK);
+    ck_assert_int_eq(frame_drawing_svg(drawing, text), FRAME_OK);
+    for (const char *at = frame_text_chars(text); (at = strchr(at, 'M')); at++) lines++;
+    frame_text_free(text);
+    return lines;
+}
+
+START_TEST(pictures) {
+    static plan p;
+    frame_roof_members_out out;
+    frame_drawing *drawing;
+    rectangle(&p, 240, 200, 0.5);
+    frame_roof_members *members = solve(members_of(&p, FRAME_SIZE(2, 6), 12), &out);
+    ck_assert_int_eq(frame_roof_members_drawing(members, &drawing), FRAME_OK);
+    ck_assert_uint_gt(lines_in(drawing), 100);
+    frame_drawing_free(drawing);
+    ck_assert_int_eq(frame_roof_members_isometric(members, -60, &drawing), FRAME_OK);
+    ck_assert_uint_gt(lines_in(drawing), 100);
+    frame_drawing_free(drawing);
+    ck_assert_int_eq(frame_roof_members_isometric(members, 1000, &drawing), FRAME_OUT_OF_RANGE);
+    ck_assert_int_eq(frame_roof_members_drawing(NULL, &drawing), FRAME_REQUIRED);
+    frame_roof_members_free(members);
+}
+END_TEST
+
 /* -- what does not fit is named -- */
 
 START_TEST(a_ridge_too_shallow_is_named) {
@@ -266,6 +323,8 @@ int main(void) {
     tcase_add_test(tests, a_hip_roof);
     tcase_add_test(tests, opposite_rafters_stand_in_pairs);
     tcase_add_test(tests, each_piece_as_a_stick);
+    tcase_add_test(tests, gangs);
+    tcase_add_test(tests, pictures);
     tcase_add_test(tests, a_ridge_too_shallow_is_named);
     tcase_add_test(tests, what_is_refused);
     tcase_add_test(tests, random_plans_close);

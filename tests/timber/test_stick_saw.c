@@ -167,7 +167,87 @@ START_TEST(a_mirrored_stick_gives_mirrored_settings) {
 }
 END_TEST
 
+/* A jack's cheek: plumb, turned out of square in plan. The plane the way describes is the plane of the cut. */
+START_TEST(ways_past_the_tilt) {
+    for (int turn = 0; turn < 80; turn += 5)
+        for (double slope = 0; slope <= 1; slope += 0.25) {
+            frame_stick_in in = stick_in(1.5, 7.25, FRAME_NOT_GIVEN);
+            in.end_x_in = 100, in.end_y_in = 0, in.end_z_in = 100 * slope;
+            frame_stick *stick = stick_of(&in);
+            frame_stick_plane plane =
+                plane_at(FRAME_STICK_CHEEK_CUT, 60, 0, 0, cos(turn * degree), sin(turn * degree), 0);
+            plane.axes = FRAME_STICK_AXES_WORLD;
+            ck_assert_int_eq(frame_stick_cut(stick, &plane), FRAME_OK);
+            frame_stick_saw saw;
+            frame_stick_way_out way;
+            frame_stick_saw_at(stick, 1, &saw);
+            const frame_status status = frame_stick_way(stick, 1, 45, 2.5, &way);
+            ck_assert_int_eq(status, FRAME_OK);
+            ck_assert_double_le(way.bevel_deg, 45 + 1e-9);
+            if (saw.bevel_deg <= 45 + 1e-9) {
+                ck_assert_int_eq(way.making, FRAME_STICK_MAKING_AS_SET);
+                ck_assert_double_eq_tol(way.mitre_deg, saw.mitre_deg, 1e-12);
+            } else {
+                ck_assert_int_eq(way.base_face, FRAME_STICK_TOP);
+                ck_assert_double_eq_tol(way.mitre_deg, saw.across_top_deg, 1e-9);
+                /* The part of the normal along the depth. */
+                ck_assert_double_eq_tol(sin(way.bevel_deg * degree), cos(turn * degree) * slope / hypot(1, slope),
+                                        1e-9);
+                ck_assert_double_eq_tol(way.passes * way.depth_in + way.by_hand_in, 7.25 / cos(way.bevel_deg * degree),
+                                        1e-9);
+                ck_assert_double_le(way.depth_in, 2.5);
+            }
+            frame_stick_free(stick);
+        }
+}
+END_TEST
+
+START_TEST(ways_refused) {
+    frame_stick_in in = stick_in(1.5, 7.25, 100);
+    frame_stick *stick = stick_of(&in);
+    frame_stick_way_out way;
+    ck_assert_int_eq(frame_stick_way(stick, 7, 45, 2.5, &way), FRAME_OUT_OF_RANGE);
+    ck_assert_int_eq(frame_stick_way(stick, 0, 0, 2.5, &way), FRAME_OUT_OF_RANGE);
+    ck_assert_int_eq(frame_stick_way(stick, 0, 45, NAN, &way), FRAME_NOT_A_NUMBER);
+    ck_assert_int_eq(frame_stick_way(NULL, 0, 45, 2.5, &way), FRAME_REQUIRED);
+    frame_stick_free(stick);
+}
+END_TEST
+
+/* A piece with a cheek, laid anywhere, its mirror image, and it turned end for end. */
+static frame_stick *cheeked(double turn_deg, double far, int end_for_end) {
+    frame_stick_in in = stick_in(1.5, 5.5, FRAME_NOT_GIVEN);
+    in.start_x_in = far, in.end_x_in = far + 80, in.end_y_in = 30, in.end_z_in = 0;
+    frame_stick *stick = stick_of(&in);
+    const int way = end_for_end ? -1 : 1;
+    cut(stick, FRAME_STICK_CHEEK_CUT, end_for_end ? 20 : 60, 0, 0, way * cos(turn_deg * degree),
+        way * sin(turn_deg * degree), 0);
+    cut(stick, FRAME_STICK_SQUARE_END, end_for_end ? 70 : 10, 0, 0, -way, 0, 0);
+    return stick;
+}
+
+START_TEST(alike_and_opposite) {
+    frame_stick_likeness likeness;
+    frame_stick *stick = cheeked(40, 0, 0);
+    for (int i = 0; i < 2; i++) {
+        frame_stick *alike = cheeked(40, 500, i), *opposite = cheeked(-40, 300, i), *other = cheeked(40.001, 0, i);
+        ck_assert_int_eq(frame_stick_compare(stick, alike, &likeness), FRAME_OK);
+        ck_assert_int_eq(likeness, FRAME_STICK_ALIKE);
+        ck_assert_int_eq(frame_stick_compare(opposite, stick, &likeness), FRAME_OK);
+        ck_assert_int_eq(likeness, FRAME_STICK_OPPOSITE);
+        ck_assert_int_eq(frame_stick_compare(stick, other, &likeness), FRAME_OK);
+        ck_assert_int_eq(likeness, FRAME_STICK_DIFFERENT);
+        frame_stick_free(alike), frame_stick_free(opposite), frame_stick_free(other);
+    }
+    ck_assert_int_eq(frame_stick_compare(stick, NULL, &likeness), FRAME_REQUIRED);
+    frame_stick_free(stick);
+}
+END_TEST
+
 static void add(TCase *tests) {
+    tcase_add_test(tests, ways_past_the_tilt);
+    tcase_add_test(tests, ways_refused);
+    tcase_add_test(tests, alike_and_opposite);
     tcase_add_test(tests, cheek_of_a_jack);
     tcase_add_test(tests, double_cheek_of_a_hip);
     tcase_add_test(tests, boards_of_a_hopper);

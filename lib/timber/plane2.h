@@ -1,6 +1,6 @@
 /* Points, lines and convex polygons in plan. */
-#ifndef FRAME_LIB_ROOF_PLANE2_H
-#define FRAME_LIB_ROOF_PLANE2_H
+#ifndef FRAME_LIB_TIMBER_PLANE2_H
+#define FRAME_LIB_TIMBER_PLANE2_H
 
 #include <math.h>
 
@@ -59,7 +59,7 @@ static inline int line2_meet(line2 a, line2 b, v2 *p) {
     return 1;
 }
 
-enum { POLYGON2_CORNERS = 24 };
+enum { POLYGON2_CORNERS = 32 };
 typedef struct polygon2 {
     v2 corners[POLYGON2_CORNERS];
     int count;

@@ -1,5 +1,5 @@
 /* Convex polygons in plan, cut by lines. */
-#include "roof/plane2.h"
+#include "timber/plane2.h"
 
 void polygon2_keep(polygon2 *polygon, line2 line) {
     polygon2 kept;
