@@ -5,11 +5,14 @@
 #ifndef FRAME_BUILDING_H
 #define FRAME_BUILDING_H
 
+#include <frame/code.h>
 #include <frame/joint.h>
+#include <frame/layout.h>
 #include <frame/material.h>
 #include <frame/roof.h>
 #include <frame/strength.h>
 #include <frame/takeoff.h>
+#include <frame/text.h>
 
 FRAME_BEGIN
 
@@ -253,6 +256,527 @@ FRAME_ANSWER_LIST(building, cut, cuts);
 FRAME_ANSWER_LIST(building, purchase, purchases);
 /** The notes. */
 FRAME_ANSWER_LIST(building, note, notes);
+
+/* ---- the description of whole buildings -------------------------------------------------------------------------- */
+
+/** How the upper ends of rafters are held along a roof's ridge. */
+typedef int32_t frame_site_ridge;
+enum frame_site_ridge_values {
+    FRAME_SITE_RIDGE_BEAM = 1, /**< "beam". The ridge is a beam on posts or walls: rafters hang on it and push nothing apart. */
+    FRAME_SITE_RIDGE_BOARD = 2 /**< "board" | "ties". A board between rafters that lean on each other in pairs: their thrust is tied at the plates. */
+};
+/** The direction in plan that joists run in. */
+typedef int32_t frame_site_along;
+enum frame_site_along_values {
+    FRAME_SITE_ALONG_X = 1, /**< "x". Along x. */
+    FRAME_SITE_ALONG_Y = 2  /**< "y". Along y. */
+};
+/** How sizes that were left out are chosen. */
+typedef int32_t frame_site_choice;
+enum frame_site_choice_values {
+    FRAME_SITE_CHEAPEST = 1,    /**< "cheapest". For each kind of member the cheapest that holds, by the stock's prices; by board feet without. */
+    FRAME_SITE_FEWEST_SIZES = 2 /**< "fewest sizes". One size for all that were left open: the least that holds for every one of them. */
+};
+
+/** A level: what stands at one height. */
+typedef struct frame_part_level {
+    uint32_t struct_size, struct_id;
+    const char *name;  /**< required. Its name ("bunk cabin"). */
+    double base_in;    /**< required : -2400..12000. Height of the underside of its walls over the site's datum. */
+    double height_in;  /**< required : >0..600. Height of its walls, from the underside of the bottom plate to the top of the top plates. */
+} frame_part_level;
+/** Sets up a level: every field not given. */
+FRAME_ELEMENT(part_level);
+
+/** A wall. Its line is the outside of its framing, the outside on the right going along it. */
+typedef struct frame_part_wall {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("lake wall"). */
+    const char *level;     /**< required. The level it stands on. */
+    double from_x_in;      /**< required : -1e6..1e6. Where its line starts, along x. */
+    double from_y_in;      /**< required : -1e6..1e6. The start along y. */
+    double to_x_in;        /**< required : -1e6..1e6. Where its line ends, along x. */
+    double to_y_in;        /**< required : -1e6..1e6. The end along y. */
+    double spacing_in;     /**< 16 : >0..48. Spacing of the studs on centres. */
+    double dead_psf;       /**< 10 : 0..200. Weight of the wall on its face, openings not taken off. */
+    double footing_width_in; /**< optional : >0..240. Width of the footing under it, to be checked; its least is found without one. */
+    frame_size size;       /**< required. Nominal size of studs and plates. */
+    frame_species species; /**< required. Species of studs, plates, headers. */
+    frame_grade grade;     /**< required. Grade of studs and plates. */
+    frame_bool bearing;    /**< yes. Whether it carries more than itself. */
+    frame_bool existing;   /**< no. It stands already: what it carries is found, the wall and what is under it are named as not checked. */
+    frame_wall_end start_end; /**< plain. How it starts. */
+    frame_wall_end end_end; /**< plain. How it ends. */
+    int32_t spare;
+} frame_part_wall;
+/** Sets up a wall: every field not given. */
+FRAME_ELEMENT(part_wall);
+
+/** An opening in a wall. */
+typedef struct frame_part_opening {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("lake window"). */
+    const char *wall;      /**< required. The wall it is in. */
+    double at_in;          /**< required : 0..12000. Its near side from the start of the wall. */
+    double width_in;       /**< required : >0..360. Its width between the jacks. */
+    double head_in;        /**< required : >0..600. Its top above the underside of the bottom plate. */
+    double sill_in;        /**< 0 : 0..600. Its bottom above the underside of the bottom plate; 0 for a door. */
+    frame_size header_size; /**< "chosen". Nominal size of a ply of its header. */
+    int32_t plies;         /**< "chosen" : 1..5. Plies of its header. */
+    frame_species species; /**< "the wall's". Species of its header. */
+    frame_grade grade;     /**< "No.2". Grade of its header. */
+    int32_t jacks;         /**< "as the header's bearing needs" : 1..5. Jack studs at each side. */
+    frame_bool vent;       /**< no. It was cut for a pipe or duct that met a stud, and takes that stud's place. */
+} frame_part_opening;
+/** Sets up an opening: every field not given. */
+FRAME_ELEMENT(part_opening);
+
+/** A floor, or a deck: a rectangle of joists on the walls and beams under it. */
+typedef struct frame_part_floor {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("cabin floor"). */
+    const char *level;     /**< required. The level whose walls stand on it: its top lies at that level's base. */
+    double from_x_in;      /**< required : -1e6..1e6. One corner, along x. */
+    double from_y_in;      /**< required : -1e6..1e6. That corner along y. */
+    double to_x_in;        /**< required : -1e6..1e6. The corner across from it, along x. */
+    double to_y_in;        /**< required : -1e6..1e6. That corner along y. */
+    double live_psf;       /**< required : >0..500. Live load. */
+    double dead_psf;       /**< 10 : >0..200. Dead load, the joists' own weight in it. */
+    double snow_psf;       /**< 0 : 0..400. Snow, on a deck. */
+    double spacing_in;     /**< 16 : >0..48. Spacing of the joists on centres. */
+    double sheathing_in;   /**< 0.75 : 0..3. What lies between the joists and the level's base: subfloor, or a deck's boards. */
+    frame_site_along along; /**< required. The direction the joists run in. */
+    frame_size size;       /**< "chosen". Nominal size of the joists. */
+    frame_species species; /**< required. Species of the joists. */
+    frame_grade grade;     /**< required. Grade of the joists. */
+    frame_bool deck;       /**< no. A deck: out of doors, wet, its lumber treated. */
+    int32_t spare;
+} frame_part_floor;
+/** Sets up a floor: every field not given. */
+FRAME_ELEMENT(part_floor);
+
+/** A beam or girder under joists, walls or posts. Its top lies under the joists of its level's floor, or at the top of the walls. */
+typedef struct frame_part_beam {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("lake beam"). */
+    const char *level;     /**< required. The level whose floor it carries; with at_top, whose walls it is as high as. */
+    double from_x_in;      /**< required : -1e6..1e6. Where its centre line starts, along x. */
+    double from_y_in;      /**< required : -1e6..1e6. The start along y. */
+    double to_x_in;        /**< required : -1e6..1e6. Where it ends, along x. */
+    double to_y_in;        /**< required : -1e6..1e6. The end along y. */
+    double bearing_in;     /**< 3 : 1.5..24. Length of bearing on each support. */
+    frame_size size;       /**< "chosen". Nominal size of a ply. */
+    int32_t plies;         /**< "chosen" : 1..5. Plies. */
+    frame_species species; /**< required. Species. */
+    frame_grade grade;     /**< required. Grade. */
+    frame_bool at_top;     /**< no. It carries a roof: its top is as high as its level's walls. */
+    frame_bool wet;        /**< no. It lies out of doors. */
+} frame_part_beam;
+/** Sets up a beam: every field not given. */
+FRAME_ELEMENT(part_beam);
+
+/** A post, with its footing where it stands on the ground. */
+typedef struct frame_part_post {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("post 2"). */
+    const char *level;     /**< required. The level whose floor, beam or roof it carries. */
+    double x_in;           /**< required : -1e6..1e6. Its centre along x. */
+    double y_in;           /**< required : -1e6..1e6. Its centre along y. */
+    double bottom_in;      /**< optional : -2400..12000. Height of its foot over the site's datum, as measured: the top of its footing. Without it, it stands on what is under it. */
+    double footing_in2;    /**< optional : >0..100000. Area of its footing, to be checked; the least is found without it. */
+    frame_size size;       /**< required. Nominal size. */
+    frame_species species; /**< required. Species. */
+    frame_grade grade;     /**< required. Grade. */
+    frame_bool to_roof;    /**< no. It stands up to the roof: it carries a ridge, hip or valley. */
+    frame_bool wet;        /**< no. It stands out of doors. */
+    int32_t spare;
+} frame_part_post;
+/** Sets up a post: every field not given. */
+FRAME_ELEMENT(part_post);
+
+/** A roof over a plan. Corners are the outsides of its walls' framing; edges run from each to the next. */
+typedef struct frame_part_roof {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("boathouse roof"). */
+    const char *level;     /**< required. The level whose walls it stands on. */
+    const frame_roof_corner *corners; /**< required. Corners of its building lines, in order. */
+    size_t corner_count;   /**< count : 3..1000. */
+    const double *slopes;  /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
+    size_t slope_count;    /**< count : 1..1000. */
+    const frame_roof_kind *kinds; /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    size_t kind_count;     /**< count : 0..1000. */
+    double dead_psf;       /**< 10 : >0..200. Dead load along the slope. */
+    double roof_live_psf;  /**< 20 : 0..100. Roof live load on plan. */
+    double snow_psf;       /**< "from the snow on the ground" : 0..400. Balanced snow on plan, at the level that the combinations take. */
+    double wind_uplift_psf; /**< 0 : 0..200. Net wind upward on plan, at strength level. */
+    double spacing_in;     /**< 16 : >0..48. Spacing of the rafters on centres. */
+    double overhang_in;    /**< 0 : 0..120. Overhang at the eaves, level. */
+    double seat_in;        /**< 3.5 : >0..24. Seat of the birdsmouths. */
+    frame_site_ridge ridge; /**< required. How the rafters' upper ends are held. */
+    frame_size size;       /**< "chosen". Nominal size of the rafters. */
+    frame_size beam_size;  /**< "chosen". Nominal size of ridge beams, hips and valleys. */
+    int32_t beam_plies;    /**< "chosen" : 1..4. Their plies. */
+    frame_species species; /**< required. Species. */
+    frame_grade grade;     /**< required. Grade. */
+    frame_snow_thermal thermal; /**< optional. How warm it is, for the snow on it. */
+    int32_t spare;
+} frame_part_roof;
+/** Sets up a roof: every field not given. */
+FRAME_ELEMENT(part_roof);
+
+/** A load of others: a truss's reaction, a tank, what the existing house sets down here. */
+typedef struct frame_part_load {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< required. Its name ("truss 3"). */
+    const char *level;    /**< required. The level whose walls or beams it stands on. */
+    double x_in;          /**< required : -1e6..1e6. Where it stands, along x. */
+    double y_in;          /**< required : -1e6..1e6. Along y. */
+    double dead_lb;       /**< 0 : -1e6..1e6. Dead load, down positive. */
+    double live_lb;       /**< 0 : 0..1e6. Floor live load. */
+    double roof_live_lb;  /**< 0 : 0..1e6. Roof live load. */
+    double snow_lb;       /**< 0 : 0..1e6. Snow. */
+    double wind_lb;       /**< 0 : -1e6..1e6. Wind at strength level, down positive. */
+    frame_bool on_floor;  /**< no. It stands at the level's base, not on top of its walls. */
+    int32_t spare;
+} frame_part_load;
+/** Sets up a load: every field not given. */
+FRAME_ELEMENT(part_load);
+
+/** The site: what holds for all that is built on it. */
+typedef struct frame_site_conditions {
+    uint32_t struct_size, struct_id;
+    const char *name;       /**< required. Name of the job ("lakeside field station"). */
+    double ground_snow_psf; /**< required : 0..1000. Ground snow load; 0 where there is none. */
+    double soil_psf;        /**< 1500 : 100..20000. Bearing that the soil is taken to have (IRC table R401.4.1, from memory: the least it lists). */
+    double exposure_factor; /**< 1 : 0.5..2. Exposure factor C_e for the snow on roofs. */
+    double importance_factor; /**< 1 : 0.5..2. Importance factor I_s for the snow on roofs. */
+    double wind_wall_psf;   /**< optional : 0..200. Wind square to the walls at strength level; without it studs are not checked for wind. */
+    double building_width_in; /**< optional : >0..1200. Width of the building square to the ridge, for the code's table of headers. */
+    frame_snow_basis snow_basis; /**< required. What the ground snow load means. */
+    frame_code_edition code_edition; /**< required. Edition of the residential code whose tables stand beside the calculations. */
+} frame_site_conditions;
+/** Sets up the site: every field not given. */
+FRAME_ELEMENT(site_conditions);
+
+/** A description of buildings, made part by part. Opaque; made by frame_site_new or frame_site_from_json, freed by frame_site_free. */
+typedef struct frame_site frame_site;
+/** Begins a description. Parts may be added in any order; names must differ among parts of a kind. Free it with frame_site_free. */
+FRAME_API frame_status frame_site_new(const frame_site_conditions *in, frame_site **site);
+/** Frees a description. NULL is allowed. */
+FRAME_API void frame_site_free(frame_site *site);
+/** Adds a level. */
+FRAME_API frame_status frame_site_level(frame_site *site, const frame_part_level *in);
+/** Adds a wall. */
+FRAME_API frame_status frame_site_wall(frame_site *site, const frame_part_wall *in);
+/** Adds an opening in a wall. */
+FRAME_API frame_status frame_site_opening(frame_site *site, const frame_part_opening *in);
+/** Adds a floor or deck. */
+FRAME_API frame_status frame_site_floor(frame_site *site, const frame_part_floor *in);
+/** Adds a beam. */
+FRAME_API frame_status frame_site_beam(frame_site *site, const frame_part_beam *in);
+/** Adds a post. */
+FRAME_API frame_status frame_site_post(frame_site *site, const frame_part_post *in);
+/** Adds a roof. */
+FRAME_API frame_status frame_site_roof(frame_site *site, const frame_part_roof *in);
+/** Adds a load of others. */
+FRAME_API frame_status frame_site_load(frame_site *site, const frame_part_load *in);
+/** Reads a description from JSON, as frame_site_json writes it: an object with the site's conditions and a list for each kind of
+ * part. Lengths may be texts in tape notation, slopes "7 in 12". Errors name the path ("roofs[1].slopes[2]"). Free it with
+ * frame_site_free. */
+FRAME_API frame_status frame_site_from_json(const char *json, frame_site **site);
+/** Writes a description as JSON: every field that was given. */
+FRAME_API frame_status frame_site_json(const frame_site *site, frame_text *into);
+/** Writes the JSON Schema (draft 2020-12) of such a description. */
+FRAME_API frame_status frame_site_schema(frame_text *into);
+
+/* ---- framing: a description worked out ---------------------------------------------------------------------------- */
+
+/** What carries a load, on its way to the ground. */
+typedef int32_t frame_bearer_kind;
+enum frame_bearer_kind_values {
+    FRAME_BEARER_RAFTERS = 1, /**< "rafters". The rafters of a roof face. */
+    FRAME_BEARER_HIP = 2,     /**< "hip". A hip. */
+    FRAME_BEARER_VALLEY = 3,  /**< "valley". A valley. */
+    FRAME_BEARER_RIDGE = 4,   /**< "ridge". A ridge. */
+    FRAME_BEARER_JOISTS = 5,  /**< "joists". The joists of a floor or deck. */
+    FRAME_BEARER_BEAM = 6,    /**< "beam". A beam. */
+    FRAME_BEARER_POST = 7,    /**< "post". A post. */
+    FRAME_BEARER_WALL = 8,    /**< "wall". A wall. */
+    FRAME_BEARER_FOOTING = 9, /**< "footing". A footing on the ground. */
+    FRAME_BEARER_EXISTING = 10, /**< "existing house". What stands already. */
+    FRAME_BEARER_GIVEN = 11,  /**< "given". A load of others, before anything carries it. */
+    FRAME_BEARER_NOTHING = 12 /**< "nothing". Nothing: the description has nothing that could carry it. */
+};
+/** Kinds of sticks by the part of the work they belong to: the order of erection. */
+typedef int32_t frame_stage;
+enum frame_stage_values {
+    FRAME_STAGE_FOUNDATION = 1, /**< "posts and beams". Posts on their footings, and the beams on them. */
+    FRAME_STAGE_FLOOR = 2,      /**< "floor". Joists, rims, blocking. */
+    FRAME_STAGE_WALLS = 3,      /**< "walls". Walls, braced both ways as they stand. */
+    FRAME_STAGE_ROOF_BEAMS = 4, /**< "roof beams". Posts and beams that carry the roof. */
+    FRAME_STAGE_ROOF = 5        /**< "roof". Rafters, ridges, hips, valleys. */
+};
+
+/** A description to be worked out. Give site, or description. */
+typedef struct frame_framing_in {
+    uint32_t struct_size, struct_id;
+    const frame_site *site;    /**< optional. The description, made by site or site_from_json. */
+    const char *description;   /**< optional. Or the description as JSON, as a site's json gives it. */
+    const frame_building_stock *stock; /**< optional. Stock that can be had; without any nothing is planned to be bought. */
+    size_t stock_count;        /**< count : 0..500. */
+    double kerf_in;            /**< 0.125 : 0..1. What one cut turns to dust. */
+    frame_site_choice choose;  /**< cheapest. How sizes that were left out are chosen. */
+    frame_bool sticks;         /**< yes. Place every stick in space, prove that they fit, and plan the buying. */
+} frame_framing_in;
+
+/** Cautions that go with the framing of a site. */
+typedef int32_t frame_framing_caution;
+enum frame_framing_caution_values {
+    FRAME_FRAMING_CAUTION_LOCAL = 0,   /**< "local". Local code and the building official decide; this is no licensed design. */
+    FRAME_FRAMING_CAUTION_FAILS = 1,   /**< "fails". At least one check does not pass: see the checks before anything is cut. */
+    FRAME_FRAMING_CAUTION_MEASURE = 2, /**< "measure". Measure the building again before cutting. */
+    FRAME_FRAMING_CAUTION_NOTHING = 3, /**< "nothing_carries". Some load comes to a place where nothing carries it: see the loads on nothing. */
+    FRAME_FRAMING_CAUTION_OVERLAP = 4, /**< "overlap". Some sticks share wood where they are placed: see the note that names them. */
+    FRAME_FRAMING_CAUTION_BRACE = 5,   /**< "brace". Brace walls and roof as they go up; ties and bracing stand before any load. */
+    FRAME_FRAMING_CAUTION_UPLIFT = 6,  /**< "uplift". Wind lifts some members off what they stand on: each place needs its tie, see the joints. */
+    FRAME_FRAMING_CAUTION_EXISTING = 7 /**< "existing". It leans on a house that stands: its wall, header and footing take the loads listed, and nobody has checked them. */
+};
+/** What the framing of a site leaves unchecked. */
+typedef int32_t frame_framing_not_checked;
+enum frame_framing_not_checked_values {
+    FRAME_FRAMING_UNCHECKED_LATERAL = 0,    /**< "lateral". Wind and earthquake sideways: bracing, shear walls, hold-downs, anchor bolts. */
+    FRAME_FRAMING_UNCHECKED_FOUNDATION = 1, /**< "foundation". Footings beyond their area: thickness, reinforcement, frost, settlement, the soil itself. */
+    FRAME_FRAMING_UNCHECKED_CONNECTORS = 2, /**< "connectors". Hangers, caps, bases and straps: their makers' values decide. */
+    FRAME_FRAMING_UNCHECKED_SNOW_FORMS = 3, /**< "snow_forms". Drifted and sliding snow, snow in valleys, ice at eaves. */
+    FRAME_FRAMING_UNCHECKED_WEATHER = 4,    /**< "weathering". Weathering, decay, insects, treatment. */
+    FRAME_FRAMING_UNCHECKED_FIRE = 5,       /**< "fire". Fireblocking, draftstopping, fire resistance. */
+    FRAME_FRAMING_UNCHECKED_VENTILATION = 6, /**< "ventilation". Ventilation, insulation, moisture. */
+    FRAME_FRAMING_UNCHECKED_WIND_STUDS = 7, /**< "wind_on_studs". Wind on the studs: no wind was given. */
+    FRAME_FRAMING_UNCHECKED_UPLIFT = 8,     /**< "uplift". Wind uplift: none was given for a roof. */
+    FRAME_FRAMING_UNCHECKED_SHEATHING = 9,  /**< "sheathing". Sheathing, subfloor and deck boards, and their nailing. */
+    FRAME_FRAMING_UNCHECKED_PATTERN = 10,   /**< "patterns". Reactions passed on are those of all loads at once; patterns of live load are tried on each beam by itself. */
+    FRAME_FRAMING_UNCHECKED_RAKES = 11,     /**< "rakes". Overhangs at gables. */
+    FRAME_FRAMING_UNCHECKED_PLACED = 12,    /**< "placed". Whether the sticks fit: some, or all, were not placed in space. */
+    FRAME_FRAMING_UNCHECKED_UNBALANCED = 13 /**< "unbalanced". Unbalanced snow on ridge, hips, walls and ground: rafters alone are checked for it. */
+};
+
+/** Figures of a site's framing. */
+typedef struct frame_framing_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : framing_caution. Cautions. */
+    uint64_t not_checked; /**< bits : framing_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of all checks. */
+    frame_bool passes;    /**< Whether every check passes and everything is carried. */
+    frame_bool fits;      /**< Whether no two sticks share wood; not given where none were placed. */
+    int32_t check_total;  /**< Checks that were made. */
+    int32_t failed_total; /**< Of them, those that do not pass. */
+    int32_t stick_total;  /**< Sticks that were placed. */
+    int32_t boards_used;  /**< Boards to buy. */
+    int32_t spare;
+    double worst_ratio;   /**< Largest ratio of demand to capacity among the checks. */
+    double dead_lb;       /**< Dead load put on, all of it. */
+    double live_lb;       /**< Floor live load. */
+    double roof_live_lb;  /**< Roof live load. */
+    double snow_lb;       /**< Snow. */
+    double wind_lb;       /**< Wind, down positive. */
+    double ground_dead_lb; /**< Dead load that came down: to footings, to what stands already, or to where nothing carries it. */
+    double ground_live_lb; /**< Floor live load there. */
+    double ground_roof_live_lb; /**< Roof live load there. */
+    double ground_snow_lb; /**< Snow there. */
+    double ground_wind_lb; /**< Wind there. */
+    double balance;       /**< The largest difference between what was put on and what came down, over what was put on. */
+    double wood_lb;       /**< Weight of the sticks, by their solids and specific gravity at 12 % moisture. */
+    double board_feet;    /**< Board feet of the sticks, by nominal size. */
+    double cost;          /**< Price of all boards; not given without stock. */
+    double worst_overlap_in3; /**< The largest volume two sticks share. */
+} frame_framing_out;
+
+/** A check. */
+typedef struct frame_framing_check {
+    uint32_t struct_size, struct_id;
+    const char *name;    /**< What is checked. */
+    const char *what;    /**< How: the calculation's name. */
+    const char *governs; /**< What governs in the calculation. */
+    const char *code;    /**< What the code's table says beside it, in words; empty where it has no such table. */
+    const char *verdict; /**< Which of the two governs, and why. */
+    const char *block;   /**< The whole result as a block to read. */
+    double ratio;        /**< Demand over capacity by calculation. */
+    double code_ratio;   /**< What there is over what the code's table allows; not given without a table. */
+    double length_in;    /**< Span or height checked. */
+    frame_bool passes;   /**< Whether it passes by calculation. */
+    frame_bool code_passes; /**< Whether the code's table allows it; not given without a table. */
+    frame_known known;   /**< Worst source it rests on. */
+    frame_bearer_kind kind; /**< What it is. */
+} frame_framing_check;
+
+/** A load on its way down: what one bearer sets on another. */
+typedef struct frame_framing_load {
+    uint32_t struct_size, struct_id;
+    const char *of;       /**< What it comes from. */
+    const char *on;       /**< What carries it. */
+    double x_in;          /**< Where, along x. */
+    double y_in;          /**< Along y. */
+    double dead_lb;       /**< Dead load. */
+    double live_lb;       /**< Floor live load. */
+    double roof_live_lb;  /**< Roof live load. */
+    double snow_lb;       /**< Snow. */
+    double wind_lb;       /**< Wind, down positive. */
+    frame_bearer_kind of_kind; /**< What it comes from. */
+    frame_bearer_kind on_kind;   /**< What carries it. */
+} frame_framing_load;
+
+/** A footing. */
+typedef struct frame_framing_footing {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< What stands on it. */
+    double x_in;          /**< Its middle along x. */
+    double y_in;          /**< Its middle along y. */
+    double length_in;     /**< Length along a wall; not given for a post's. */
+    double service_lb;    /**< Largest load of the combinations, on all of it. */
+    double service_plf;   /**< The same on the heaviest 4 ft of a wall's footing; not given for a post's. */
+    double needed_in2;    /**< Area needed under a post at the soil's bearing; not given for a wall. */
+    double needed_width_in; /**< Width needed under a wall, or side of a square under a post. */
+    double given_in2;     /**< Area that was given; not given without. */
+    double given_width_in; /**< Width that was given; not given without. */
+    frame_bool passes;    /**< Whether what was given suffices; not given where nothing was. */
+    frame_load_combination combination; /**< The combination that governs. */
+} frame_framing_footing;
+
+/** A stick where it stands. */
+typedef struct frame_framing_stick {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< Its name. */
+    const char *of;       /**< The part it belongs to. */
+    const char *section;  /**< Its section as written. */
+    const char *grade;    /**< Species and grade. */
+    frame_size size;      /**< Nominal size; not given for a section of no such size. */
+    frame_stage stage;    /**< When it goes up. */
+    double length_in;     /**< Long point to long point. */
+    double weight_lb;     /**< Weight, by its solid and specific gravity. */
+    double start_x_in;    /**< Where its axis starts, along x. */
+    double start_y_in;    /**< Along y. */
+    double start_z_in;    /**< Along z. */
+    double end_x_in;      /**< Where its axis ends, along x. */
+    double end_y_in;      /**< Along y. */
+    double end_z_in;      /**< Along z. */
+    int32_t gang;         /**< Number of its gang, from 1: sticks of the site cut alike. */
+    int32_t spare;
+} frame_framing_stick;
+
+/** A size that was tried for a member left open. */
+typedef struct frame_framing_option {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< The member. */
+    const char *section;  /**< The size tried ("2-2x10"). */
+    const char *reason;   /**< Why it lost, or that it was taken. */
+    double ratio;         /**< Its largest ratio; not given where it could not be checked. */
+    double cost;          /**< Price of it by the foot and its length; board feet without prices. */
+    frame_bool taken;     /**< Whether it was taken. */
+    frame_governing governs; /**< The check with its largest ratio; not given where it could not be checked. */
+} frame_framing_option;
+
+/** A joint and what it has to carry. */
+typedef struct frame_framing_joint {
+    uint32_t struct_size, struct_id;
+    const char *name;     /**< The joint ("rafter to tie, boathouse roof"). */
+    const char *fastening; /**< What holds it, in words. */
+    const char *code;     /**< What the code's table asks for; empty where it has none. */
+    double demand_lb;     /**< What it has to carry. */
+    double capacity_lb;   /**< What its fasteners carry; not given where a connector of others is needed. */
+    double ratio;         /**< Demand over capacity. */
+    int32_t count;        /**< Fasteners in one joint. */
+    int32_t places;       /**< How many such joints there are. */
+    frame_bool passes;    /**< Whether it passes; not given where a connector of others is needed. */
+    int32_t spare;
+} frame_framing_joint;
+
+/** A stud of a bearing wall and its load. */
+typedef struct frame_framing_stud {
+    uint32_t struct_size, struct_id;
+    const char *wall;     /**< Its wall. */
+    const char *piece;    /**< What it is: stud, king, jack, end stud. */
+    double at_in;         /**< Its middle from the start of the wall. */
+    double dead_lb;       /**< Dead load. */
+    double live_lb;       /**< Floor live load. */
+    double roof_live_lb;  /**< Roof live load. */
+    double snow_lb;       /**< Snow. */
+    double wind_lb;       /**< Wind, down positive. */
+    double ratio;         /**< Demand over capacity as a column; not given in a wall that stands already. */
+    int32_t plies;        /**< Studs that act as one here. */
+    frame_bool passes;    /**< Whether it passes. */
+} frame_framing_stud;
+
+/** A board of the buying plan. */
+typedef struct frame_framing_board {
+    uint32_t struct_size, struct_id;
+    const char *section; /**< Size and grade of the board. */
+    double length_in;    /**< Its length. */
+    double price;        /**< Its price. */
+    double offcut_in;    /**< What is left of it. */
+    uint32_t cut_first;  /**< range : cuts. The pieces cut from it, in order from the hooked end. */
+    uint32_t cut_count;  /**< count. */
+} frame_framing_board;
+
+/** A piece on a board. */
+typedef struct frame_framing_cut {
+    uint32_t struct_size, struct_id;
+    const char *name;  /**< Name of the piece. */
+    double length_in;  /**< Its length. */
+    double from_in;    /**< Where it begins, from the hooked end. */
+    double to_in;      /**< Where it ends: strike the mark here. */
+} frame_framing_cut;
+
+/** A line of the shopping list. */
+typedef struct frame_framing_purchase {
+    uint32_t struct_size, struct_id;
+    const char *section; /**< Size and grade, or what it is. */
+    double length_in;    /**< Length of a board; not given for fasteners. */
+    double price;        /**< Price of one; not given without. */
+    double total;        /**< Price of all; not given without. */
+    double board_feet;   /**< Board feet of all, by nominal size; not given for fasteners. */
+    int32_t count;       /**< How many. */
+    int32_t spare;
+} frame_framing_purchase;
+
+/** A note: a caution, an assumption, something not checked. */
+typedef struct frame_framing_note {
+    uint32_t struct_size, struct_id;
+    const char *about;    /**< What it is about. */
+    const char *text;     /**< The note. */
+    frame_note_kind kind; /**< What kind of note. */
+    int32_t spare;
+} frame_framing_note;
+
+/** Works a description out: every load from where it lies down to the ground, kept apart by kind; every member checked by
+ * calculation and, where the code has a table, by the table; sizes left open chosen; every stick placed and proved to fit; the
+ * buying planned. Rafters go from eave, hip or valley to ridge, hip or valley by roof_solve; hips, valleys, ridges and beams are beams on
+ * the walls and posts found under them; a ridge board hands its load to both eaves with its thrust. FRAME_REQUIRED without a description;
+ * FRAME_UNKNOWN_NAME when a part names another that is not there; FRAME_CONFLICT for two of one name; FRAME_IMPOSSIBLE when parts carry each
+ * other in a ring. What nothing carries is no error: it is listed as a load on nothing, and nothing passes. */
+FRAME_ANSWER(framing);
+/** The checks. */
+FRAME_ANSWER_LIST(framing, check, checks);
+/** Every load passed on, from top to ground. */
+FRAME_ANSWER_LIST(framing, load, loads);
+/** The footings. */
+FRAME_ANSWER_LIST(framing, footing, footings);
+/** The sticks, stage by stage. */
+FRAME_ANSWER_LIST(framing, stick, sticks);
+/** The sizes tried for members left open. */
+FRAME_ANSWER_LIST(framing, option, options);
+/** The joints. */
+FRAME_ANSWER_LIST(framing, joint, joints);
+/** The studs of bearing walls. */
+FRAME_ANSWER_LIST(framing, stud, studs);
+/** The boards to buy. */
+FRAME_ANSWER_LIST(framing, board, boards);
+/** The pieces on them. */
+FRAME_ANSWER_LIST(framing, cut, cuts);
+/** The shopping list. */
+FRAME_ANSWER_LIST(framing, purchase, purchases);
+/** The notes. */
+FRAME_ANSWER_LIST(framing, note, notes);
 
 FRAME_END
 

@@ -1,0 +1,238 @@
+/* Posts, beams, floors and walls in the world: each laid out by the room that knows how, then moved where it stands. */
+#include <math.h>
+
+#include "base/error.h"
+#include "building/place.h"
+#include "material/lumber.h"
+
+static const frame_place here = {0, 0, 0, 1, 0};
+
+static frame_status note_left_out(frame_framing_job *job, const char *part) {
+    const char *text =
+        frame_framing_text(job, "Not placed, not in the lists of sticks and boards: %.300s", frame_error_text());
+    job->not_placed = 1;
+    return text ? frame_framing_note_add(job, FRAME_NOTE_NOT_CHECKED, part, text) : FRAME_NO_MEMORY;
+}
+
+/* What cannot be laid out is told, and the rest goes on; only memory ends it. */
+static frame_status or_note(frame_framing_job *job, frame_status status, const char *part) {
+    return status && status != FRAME_NO_MEMORY ? note_left_out(job, part) : status;
+}
+
+static frame_status plain_stick(frame_framing_job *job, const frame_stick_in *in, const frame_placed_stick *facts) {
+    frame_placed_stick placed = *facts;
+    const frame_status status = frame_stick_new(in, &placed.stick);
+    return status ? status : frame_place_stick(job, &here, &placed);
+}
+
+/* -- posts -- */
+
+static frame_status one_post(frame_framing_job *job, size_t i) {
+    const frame_part_post *post = &job->posts[i];
+    frame_stick_in in;
+    if (job->post_tops[i] == FRAME_NOT_GIVEN) return FRAME_OK;
+    frame_stick_in_init(&in);
+    const frame_status status = frame_size_dressed(post->size, 0, &in.thickness_in, &in.depth_in);
+    if (status) return status;
+    in.name = "post";
+    in.start_x_in = in.end_x_in = post->x_in;
+    in.start_y_in = in.end_y_in = post->y_in;
+    in.start_z_in = job->post_feet[i];
+    in.end_z_in = job->post_tops[i];
+    in.crown_x = 1, in.crown_y = 0, in.crown_z = 0;
+    return plain_stick(job, &in,
+                       &(frame_placed_stick){.name = "post",
+                                             .of = post->name,
+                                             .section = frame_size_name(post->size),
+                                             .size = post->size,
+                                             .species = post->species,
+                                             .grade = post->grade,
+                                             .stage = post->to_roof ? FRAME_STAGE_ROOF_BEAMS : FRAME_STAGE_FOUNDATION});
+}
+
+frame_status frame_place_posts(frame_framing_job *job) {
+    for (size_t i = 0; i < job->post_count; i++) {
+        const frame_status status = or_note(job, one_post(job, i), job->posts[i].name);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}
+
+/* -- beams -- */
+
+static double top_of_beam(const frame_framing_job *job, size_t i) {
+    const size_t level = job->level_of_beam[i];
+    double under = 0, thickness, depth;
+    if (job->beams[i].at_top) return job->levels[level].base_in + job->levels[level].height_in;
+    for (size_t f = 0; f < job->floor_count; f++)
+        if (job->level_of_floor[f] == level && !frame_floor_depth(job, f, &thickness, &depth))
+            under = fmax(under, depth + job->floors[f].sheathing_in);
+    return job->levels[level].base_in - under;
+}
+
+static frame_status one_ply(frame_framing_job *job, size_t i, int32_t ply, double thickness, double depth) {
+    const frame_part_beam *beam = &job->beams[i];
+    const frame_chosen *chosen = &job->chosen_beams[i];
+    const double dx = beam->to_x_in - beam->from_x_in, dy = beam->to_y_in - beam->from_y_in, length = hypot(dx, dy);
+    const double aside = (ply - (chosen->plies - 1) / 2.0) * thickness;
+    frame_stick_in in;
+    frame_stick_in_init(&in);
+    in.name = "beam";
+    in.thickness_in = thickness;
+    in.depth_in = depth;
+    in.start_x_in = beam->from_x_in - dy / length * aside;
+    in.start_y_in = beam->from_y_in + dx / length * aside;
+    in.end_x_in = in.start_x_in + dx;
+    in.end_y_in = in.start_y_in + dy;
+    in.start_z_in = in.end_z_in = top_of_beam(job, i);
+    in.axis_at = FRAME_STICK_AXIS_TOP;
+    return plain_stick(job, &in,
+                       &(frame_placed_stick){.name = chosen->plies > 1 ? "beam ply" : "beam",
+                                             .of = beam->name,
+                                             .section = frame_size_name(chosen->size),
+                                             .size = chosen->size,
+                                             .species = beam->species,
+                                             .grade = beam->grade,
+                                             .stage = beam->at_top ? FRAME_STAGE_ROOF_BEAMS : FRAME_STAGE_FOUNDATION});
+}
+
+static frame_status one_beam(frame_framing_job *job, size_t i) {
+    double thickness, depth;
+    if (!job->chosen_beams[i].plies) return FRAME_OK; /* it falls: told already */
+    frame_status status = frame_size_dressed(job->chosen_beams[i].size, 0, &thickness, &depth);
+    for (int32_t ply = 0; ply < job->chosen_beams[i].plies && !status; ply++)
+        status = one_ply(job, i, ply, thickness, depth);
+    return status;
+}
+
+frame_status frame_place_beams(frame_framing_job *job) {
+    for (size_t i = 0; i < job->beam_count; i++) {
+        const frame_status status = or_note(job, one_beam(job, i), job->beams[i].name);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}
+
+/* -- floors -- */
+
+static frame_status floor_pieces(frame_framing_job *job, size_t i, const frame_floor *layout, const frame_place *at) {
+    const frame_part_floor *part = &job->floors[i];
+    frame_status status = FRAME_OK;
+    for (size_t p = 0; p < frame_floor_piece_count(layout) && !status; p++) {
+        frame_floor_piece piece;
+        frame_placed_stick placed = {
+            .of = part->name, .species = part->species, .grade = part->grade, .stage = FRAME_STAGE_FLOOR};
+        frame_floor_piece_at(layout, p, &piece);
+        placed.name = frame_word_text("piece_kind", piece.kind);
+        placed.section = piece.section;
+        placed.size = piece.size;
+        status = frame_floor_stick(layout, p, &placed.stick);
+        if (!status) status = frame_place_stick(job, at, &placed);
+    }
+    return status;
+}
+
+/* x of the layout along the joists, y to the left of it. */
+static frame_place place_of_floor(const frame_framing_job *job, size_t i, double depth) {
+    const frame_part_floor *part = &job->floors[i];
+    const double x0 = fmin(part->from_x_in, part->to_x_in), x1 = fmax(part->from_x_in, part->to_x_in);
+    const double y0 = fmin(part->from_y_in, part->to_y_in);
+    const double z = job->levels[job->level_of_floor[i]].base_in - part->sheathing_in - depth;
+    return part->along == FRAME_SITE_ALONG_X ? (frame_place){x0, y0, z, 1, 0} : (frame_place){x1, y0, z, 0, 1};
+}
+
+/* What the joists bear on between their ends is told to the layout, so that it can lap them there. */
+static frame_status one_floor(frame_framing_job *job, size_t i) {
+    const frame_part_floor *part = &job->floors[i];
+    frame_floor_beam under[50];
+    frame_floor_in in;
+    frame_floor *layout;
+    double thickness, depth;
+    frame_array supports = {0};
+    frame_status status = frame_floor_depth(job, i, &thickness, &depth);
+    if (!status) status = frame_floor_supports(job, i, &supports);
+    frame_floor_in_init(&in);
+    const double dx = fabs(part->to_x_in - part->from_x_in), dy = fabs(part->to_y_in - part->from_y_in);
+    in.name = part->name;
+    in.span_in = part->along == FRAME_SITE_ALONG_X ? dx : dy;
+    in.width_in = part->along == FRAME_SITE_ALONG_X ? dy : dx;
+    in.spacing_in = part->spacing_in;
+    in.size = job->floor_sizes[i];
+    for (size_t k = 0; k < supports.count && !status; k++) {
+        const frame_support *support = &FRAME_ITEM(frame_support, supports, k);
+        const frame_bearer *bearer = FRAME_BEARER(job, support->bearer);
+        const int beside = bearer->tier >= frame_framing_tier(job, job->level_of_floor[i], FRAME_TIER_JOISTS);
+        if (support->s < 8) {
+            in.near_end = beside ? FRAME_JOIST_END_LEDGER : FRAME_JOIST_END_RIM;
+        } else if (support->s > in.span_in - 8) {
+            in.far_end = beside ? FRAME_JOIST_END_LEDGER : FRAME_JOIST_END_RIM;
+        } else if (in.beam_count < 50) {
+            frame_floor_beam_init(&under[in.beam_count]);
+            under[in.beam_count++].at_in = support->s;
+        }
+    }
+    if (in.near_end == FRAME_NOT_GIVEN_INT) in.near_end = FRAME_JOIST_END_FREE;
+    if (in.far_end == FRAME_NOT_GIVEN_INT) in.far_end = FRAME_JOIST_END_FREE;
+    in.beams = in.beam_count ? under : NULL;
+    frame_array_give(&supports);
+    if (!status) status = frame_floor_solve(&in, &layout, NULL);
+    if (status) return status;
+    const frame_place at = place_of_floor(job, i, depth);
+    status = floor_pieces(job, i, layout, &at);
+    frame_floor_free(layout);
+    return status;
+}
+
+frame_status frame_place_floors(frame_framing_job *job) {
+    for (size_t i = 0; i < job->floor_count; i++) {
+        const frame_status status = or_note(job, one_floor(job, i), job->floors[i].name);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}
+
+/* -- walls -- */
+
+static frame_status wall_pieces(frame_framing_job *job, size_t w, const frame_wall *layout, const frame_place *at) {
+    const frame_part_wall *part = &job->walls[w];
+    frame_status status = FRAME_OK;
+    for (size_t p = 0; p < frame_wall_piece_count(layout) && !status; p++) {
+        frame_wall_piece piece;
+        frame_placed_stick placed = {
+            .of = part->name, .species = part->species, .grade = part->grade, .stage = FRAME_STAGE_WALLS};
+        frame_wall_piece_at(layout, p, &piece);
+        placed.name = frame_word_text("piece_kind", piece.kind);
+        placed.section = piece.section;
+        placed.size = piece.size;
+        status = frame_wall_stick(layout, p, &placed.stick);
+        if (!status) status = frame_place_stick(job, at, &placed);
+    }
+    return status;
+}
+
+static frame_status one_wall(frame_framing_job *job, size_t w) {
+    const frame_part_wall *part = &job->walls[w];
+    frame_wall_in in;
+    frame_wall *layout;
+    if (part->existing) return FRAME_OK;
+    frame_wall_opening *openings = frame_take(sizeof *openings * (job->opening_count + 1));
+    if (!openings) return FRAME_NO_MEMORY;
+    frame_framing_wall_describe(job, w, openings, &in);
+    frame_status status = frame_wall_solve(&in, &layout, NULL);
+    frame_give(openings);
+    if (status) return status;
+    const frame_place at = {part->from_x_in, part->from_y_in, job->levels[job->level_of_wall[w]].base_in,
+                            (part->to_x_in - part->from_x_in) / in.length_in,
+                            (part->to_y_in - part->from_y_in) / in.length_in};
+    status = wall_pieces(job, w, layout, &at);
+    frame_wall_free(layout);
+    return status;
+}
+
+frame_status frame_place_walls(frame_framing_job *job) {
+    for (size_t w = 0; w < job->wall_count; w++) {
+        const frame_status status = or_note(job, one_wall(job, w), job->walls[w].name);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}

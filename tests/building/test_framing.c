@@ -1,0 +1,275 @@
+/* Loads followed to the ground: what is put on comes down, by area and by lever; order tells nothing; more load never
+ * helps. */
+#include <check.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "random_site.h"
+
+static frame_framing *work(const frame_site *site, int sticks) {
+    frame_framing_in in;
+    frame_framing *framing = NULL;
+    frame_framing_in_init(&in);
+    in.site = site;
+    in.sticks = sticks;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    return framing;
+}
+
+static int random_count(void) {
+    return getenv("FRAME_LONG") ? 1000 : 50;
+}
+
+/* The loads that lie on a plan, by its areas. */
+static void expect_loads(const plan *p, const frame_framing_out *out) {
+    const double over = p->overhang;
+    const double roof = p->hip ? (p->width + 2 * over) * (p->depth + 2 * over) : p->width * (p->depth + 2 * over);
+    ck_assert_double_eq_tol(out->snow_lb, p->snow * roof / 144, 1e-9 * (1 + out->snow_lb));
+    ck_assert_double_eq_tol(out->roof_live_lb, 20 * roof / 144, 1e-9 * (1 + out->roof_live_lb));
+    ck_assert_double_eq_tol(out->live_lb, p->on_posts ? 40 * p->width * p->depth / 144 : 0, 1e-6);
+    ck_assert_double_gt(out->dead_lb, p->roof_dead * sqrt(1 + p->slope * p->slope) * roof / 144);
+}
+
+START_TEST(what_is_put_on_comes_down) {
+    dice d = {7};
+    for (int i = 0; i < random_count(); i++) {
+        const plan p = random_plan(&d);
+        frame_site *site;
+        frame_framing_out out;
+        ck_assert_int_eq(random_site(&d, &p, &site), 0);
+        frame_framing *framing = work(site, 0);
+        frame_framing_result(framing, &out);
+        expect_loads(&p, &out);
+        ck_assert_msg(out.balance < 1e-9, "building %d", i);
+        {
+            /* Each bearer by itself: what came to it and its own weight went on. */
+            double reached = 0, snow = 0;
+            for (size_t k = 0; k < frame_framing_load_count(framing); k++) {
+                frame_framing_load load;
+                frame_framing_load_at(framing, k, &load);
+                if (load.on_kind == FRAME_BEARER_FOOTING || load.on_kind == FRAME_BEARER_NOTHING)
+                    reached += load.dead_lb, snow += load.snow_lb;
+                ck_assert_msg(load.on_kind != FRAME_BEARER_NOTHING, "building %d: %s on nothing", i, load.of);
+            }
+            ck_assert_double_eq_tol(reached, out.dead_lb, 1e-9 * out.dead_lb);
+            ck_assert_double_eq_tol(snow, out.snow_lb, 1e-9 * (1 + out.snow_lb));
+        }
+        frame_framing_free(framing);
+        frame_site_free(site);
+    }
+}
+END_TEST
+
+static void expect_alike(frame_framing *one, frame_framing *two) {
+    ck_assert_uint_eq(frame_framing_check_count(one), frame_framing_check_count(two));
+    for (size_t i = 0; i < frame_framing_check_count(one); i++) {
+        frame_framing_check a, b;
+        frame_framing_check_at(one, i, &a);
+        frame_framing_check_at(two, i, &b);
+        ck_assert_str_eq(a.name, b.name);
+        ck_assert_double_eq(a.ratio, b.ratio);
+        ck_assert_str_eq(a.block, b.block);
+    }
+    ck_assert_uint_eq(frame_framing_load_count(one), frame_framing_load_count(two));
+    for (size_t i = 0; i < frame_framing_load_count(one); i++) {
+        frame_framing_load a, b;
+        frame_framing_load_at(one, i, &a);
+        frame_framing_load_at(two, i, &b);
+        ck_assert_str_eq(a.of, b.of);
+        ck_assert_str_eq(a.on, b.on);
+        ck_assert_double_eq(a.dead_lb, b.dead_lb);
+    }
+}
+
+START_TEST(the_order_of_adding_tells_nothing) {
+    dice d = {11};
+    for (int i = 0; i < 8; i++) {
+        const plan p = random_plan(&d);
+        frame_site *one, *two;
+        ck_assert_int_eq(random_site(&d, &p, &one), 0);
+        ck_assert_int_eq(random_site(&d, &p, &two), 0);
+        frame_framing *first = work(one, 0), *second = work(two, 0);
+        expect_alike(first, second);
+        frame_framing_free(first);
+        frame_framing_free(second);
+        frame_site_free(one);
+        frame_site_free(two);
+    }
+}
+END_TEST
+
+START_TEST(more_load_never_lowers_a_ratio) {
+    dice d = {23};
+    for (int i = 0; i < 8; i++) {
+        plan p = random_plan(&d);
+        p.beam_ridge = p.hip = p.on_posts = 0; /* what is left has its size given */
+        p.windows = 0;
+        p.snow = 20;
+        frame_site *light, *heavy;
+        dice same = d;
+        ck_assert_int_eq(random_site(&d, &p, &light), 0);
+        p.snow = 30;
+        p.roof_dead += 3;
+        ck_assert_int_eq(random_site(&same, &p, &heavy), 0);
+        frame_framing *less = work(light, 0), *more = work(heavy, 0);
+        for (size_t k = 0; k < frame_framing_stud_count(less); k++) {
+            frame_framing_stud a, b;
+            frame_framing_stud_at(less, k, &a);
+            frame_framing_stud_at(more, k, &b);
+            ck_assert_double_ge(b.ratio + 1e-12, a.ratio);
+        }
+        ck_assert_uint_eq(frame_framing_footing_count(less), frame_framing_footing_count(more));
+        for (size_t k = 0; k < frame_framing_footing_count(less); k++) {
+            frame_framing_footing a, b;
+            frame_framing_footing_at(less, k, &a);
+            frame_framing_footing_at(more, k, &b);
+            ck_assert_double_ge(b.service_lb, a.service_lb);
+        }
+        frame_framing_free(less);
+        frame_framing_free(more);
+        frame_site_free(light);
+        frame_site_free(heavy);
+    }
+}
+END_TEST
+
+/* 20 ft by 12 ft, gable, 6 in 12, board and ties, 30 psf of snow: an eave wall takes half of it all. */
+START_TEST(a_gable_by_hand) {
+    dice d = {1};
+    const plan p = {
+        .width = 240, .depth = 144, .height = 96, .snow = 30, .slope = 0.5, .overhang = 12, .roof_dead = 10};
+    frame_site *site;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    frame_framing *framing = work(site, 1);
+    double front_snow = 0, front_dead = 0;
+    for (size_t i = 0; i < frame_framing_load_count(framing); i++) {
+        frame_framing_load load;
+        frame_framing_load_at(framing, i, &load);
+        if (strcmp(load.on, "front") != 0 || load.on_kind != FRAME_BEARER_WALL) continue;
+        front_snow += load.snow_lb;
+        front_dead += load.dead_lb;
+    }
+    /* 20 ft x (6 + 1) ft x 30 psf, and 10 psf along the slope */
+    ck_assert_double_eq_tol(front_snow, 20 * 7 * 30, 1e-6);
+    ck_assert_double_eq_tol(front_dead, 20 * 7 * 10 * sqrt(1.25), 1e-6);
+    frame_framing_joint joint;
+    ck_assert_uint_eq(frame_framing_joint_count(framing), 1);
+    frame_framing_joint_at(framing, 0, &joint);
+    /* Of a pair without its overhangs H = w L / (4 x 2 rise / L) at 16 in; each overhang takes a little off the ridge.
+     */
+    const double w = 30 + 10 * sqrt(1.25), per_rafter = w * 16 / 12;
+    const double at_ridge = 2 * per_rafter * (6.0 / 2 - 1 * 0.5 / 6), H = at_ridge * 36 / (12 * 3.0);
+    ck_assert_double_eq_tol(joint.demand_lb, H, 1e-6 * H);
+    frame_framing_out out;
+    frame_framing_result(framing, &out);
+    ck_assert_int_eq(out.fits, 1);
+    ck_assert_int_gt(out.stick_total, 100);
+    frame_framing_free(framing);
+    frame_site_free(site);
+}
+END_TEST
+
+START_TEST(what_nothing_carries_is_told) {
+    dice d = {3};
+    plan p = {
+        .width = 240, .depth = 144, .height = 96, .snow = 30, .slope = 0.5, .roof_dead = 10, .hip = 1, .beam_ridge = 0};
+    frame_site *site;
+    frame_framing_out out;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    frame_framing *framing =
+        work(site, 0); /* a board cannot hold hips up; the posts stand under it: hips rest on them */
+    frame_framing_result(framing, &out);
+    ck_assert_double_lt(out.balance, 1e-9);
+    frame_framing_free(framing);
+    frame_site_free(site);
+    p.beam_ridge = 1;
+    p.hip = 0; /* a ridge beam whose gable walls are taken away: no walls at the ends, nothing under it */
+    frame_site_conditions conditions;
+    frame_site_conditions_init(&conditions);
+    conditions.name = "roof alone", conditions.ground_snow_psf = 0;
+    conditions.snow_basis = FRAME_SNOW_50_YEAR, conditions.code_edition = FRAME_CODE_2021;
+    ck_assert_int_eq(frame_site_new(&conditions, &site), 0);
+    frame_part_level level;
+    frame_part_level_init(&level);
+    level.name = "main", level.base_in = 0, level.height_in = 96;
+    ck_assert_int_eq(frame_site_level(site, &level), 0);
+    ck_assert_int_eq(add_roof(site, &p), 0);
+    framing = work(site, 0);
+    frame_framing_result(framing, &out);
+    ck_assert_int_eq(out.passes, 0);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_FRAMING_CAUTION_NOTHING));
+    ck_assert_double_lt(out.balance, 1e-9);
+    frame_framing_free(framing);
+    frame_site_free(site);
+}
+END_TEST
+
+START_TEST(fewest_sizes_is_one_size) {
+    dice d = {5};
+    const plan p = {.width = 240,
+                    .depth = 144,
+                    .height = 108,
+                    .snow = 40,
+                    .slope = 0.5,
+                    .roof_dead = 12,
+                    .beam_ridge = 1,
+                    .windows = 2,
+                    .on_posts = 1};
+    frame_site *site;
+    frame_framing_in in;
+    frame_framing *framing;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    frame_framing_in_init(&in);
+    in.site = site, in.sticks = 0, in.choose = FRAME_SITE_FEWEST_SIZES;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    char size[32] = "";
+    size_t taken = 0;
+    for (size_t i = 0; i < frame_framing_option_count(framing); i++) {
+        frame_framing_option option;
+        frame_framing_option_at(framing, i, &option);
+        if (!option.taken || strstr(option.name, "under")) continue; /* joists under walls are as the floor's */
+        const char *section = strchr(option.section, '-') ? strchr(option.section, '-') + 1 : option.section;
+        if (taken++) ck_assert_str_eq(size, section);
+        snprintf(size, sizeof size, "%s", section);
+    }
+    ck_assert_uint_gt(taken, 2);
+    frame_framing_free(framing);
+    frame_site_free(site);
+}
+END_TEST
+
+START_TEST(parts_name_others_that_are_there) {
+    dice d = {9};
+    const plan p = random_plan(&d);
+    frame_site *site;
+    frame_framing_in in;
+    frame_framing *framing;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    ck_assert_int_eq(add_window(site, "lost window", "no such wall", 3), 0);
+    frame_framing_in_init(&in);
+    in.site = site;
+    ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), FRAME_UNKNOWN_NAME);
+    ck_assert_str_eq(frame_error_text(), "opening lost window: wall \"no such wall\" is none of those described");
+    frame_site_free(site);
+}
+END_TEST
+
+int main(void) {
+    Suite *suite = suite_create("framing");
+    TCase *tests = tcase_create("all");
+    tcase_set_timeout(tests, 280);
+    tcase_add_test(tests, what_is_put_on_comes_down);
+    tcase_add_test(tests, the_order_of_adding_tells_nothing);
+    tcase_add_test(tests, more_load_never_lowers_a_ratio);
+    tcase_add_test(tests, a_gable_by_hand);
+    tcase_add_test(tests, what_nothing_carries_is_told);
+    tcase_add_test(tests, fewest_sizes_is_one_size);
+    tcase_add_test(tests, parts_name_others_that_are_there);
+    suite_add_tcase(suite, tests);
+    SRunner *runner = srunner_create(suite);
+    srunner_run_all(runner, CK_NORMAL);
+    const int failed = srunner_ntests_failed(runner);
+    srunner_free(runner);
+    return failed != 0;
+}
