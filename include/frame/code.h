@@ -564,7 +564,7 @@ typedef struct frame_code_floor_cantilever_out {
 } frame_code_floor_cantilever_out;
 
 /** Looks up the cantilever of floor joists of No.2 lumber, three or more (IRC tables R502.3.3(1) and (2)): interpolated between roof
- * widths and snow loads, as the notes allow. Rim joist at the end and blocking at the support belong to it. */
+ * widths and snow loads, as the notes allow; beside an empty cell a heavier one that covers the case. Rim joist at the end and blocking at the support belong to it. */
 FRAME_CALCULATION(code_floor_cantilever);
 
 /** What a wall's studs carry. */
@@ -1229,7 +1229,7 @@ typedef struct frame_code_rules_rule {
 } frame_code_rules_rule;
 
 /** Finds rules of framing by their words: headers and trimmers, bearing, blocking and bridging, lateral support, ties, plates, studs, decks, stairs.
- * Spans, fasteners, bracing, holes and the like have look-ups of their own. */
+ * Spans, fasteners, bracing, holes and the like have look-ups of their own. The result is known as well as the worst of its rules. */
 FRAME_ANSWER(code_rules);
 /** The rules, those best known first. */
 FRAME_ANSWER_LIST(code_rules, rule, rules);

@@ -7,6 +7,7 @@
 #include <frame/code.h>
 
 #include "base/facts.h"
+#include "working/record.h"
 
 /* What stands in cells besides numbers (the #mark remarks of the tables). */
 #define FRAME_CELL_NOT_PERMITTED (-1) /* NP */
@@ -60,6 +61,9 @@ void frame_code_list(const double *values, int count, char *text, size_t size);
 
 /* The cautions that follow from how a figure is known, besides those every look-up has. */
 uint64_t frame_code_cautions(frame_known known);
+
+/* Says in the working how the figure is known where that is not at first hand, and what note there is on it. */
+void frame_code_record_known(frame_known known, const char *note, frame_working *w);
 
 /* What every result says beside its figures. */
 #define FRAME_CODE_SAY(out, edition_asked, table_text, source_text, note_text, how_known) \

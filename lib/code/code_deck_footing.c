@@ -5,7 +5,7 @@
 #include "table_code_deck_footings.h"
 #include "working/calculation.h"
 
-enum { SOILS = 4, AREAS = 9 };
+enum { SOILS = 4, AREAS = 9, LEAST_AREAS = 8 };
 static const double soils[SOILS] = {1500, 2000, 2500, 3000};
 
 /* Side, diameter and thickness of a cell. */
@@ -36,9 +36,10 @@ static frame_status find_load(const frame_code_deck_footing_in *in, const frame_
     for (int i = 0; i < frame_code_deck_footings_rows && !status; i++) {
         const frame_code_deck_footings_row *at = &frame_code_deck_footings_table[i];
         known |= at->editions;
-        if (!(at->editions & frame_code_bit(in->edition)) || (count && loads[count - 1] == at->load) || count == 8)
-            continue;
-        first[count] = i, loads[count++] = at->load;
+        const int here = (at->editions & frame_code_bit(in->edition)) != 0;
+        if (here && count && loads[count - 1] == at->load) continue;
+        if (here && count < 8) first[count] = i, loads[count++] = at->load;
+        i += LEAST_AREAS - 1; /* a load has so many rows at least */
     }
     if (!status && !count) status = frame_code_no_edition("R507.3.1", in->edition, known);
     if (!status) status = frame_deck_column("R507.3.1", &load, loads, count, in->covering, &place, covered);

@@ -90,6 +90,7 @@ static frame_status solve(const frame_code_fastening_in *in, frame_answer *answe
                           frame_working *w) {
     unsigned known = 0;
     int source = 0;
+    frame_known worst = FRAME_KNOWN_READ;
     out->joint_count = 0;
     for (int i = 0; i < frame_code_joints_rows; i++) {
         const frame_code_joints_row *joint = &frame_code_joints_table[i];
@@ -101,6 +102,7 @@ static frame_status solve(const frame_code_fastening_in *in, frame_answer *answe
             known |= row->editions;
             if (!(row->editions & frame_code_bit(in->edition))) continue;
             source = row->source;
+            if (row->known > worst) worst = row->known;
             if (add(answer, joint, row)) return FRAME_NO_MEMORY;
         }
         if (answer->lists[0].count > before) {
@@ -111,7 +113,8 @@ static frame_status solve(const frame_code_fastening_in *in, frame_answer *answe
     if (!known) return nothing(in);
     if (!out->joint_count) return frame_code_no_edition("R602.3(1)", in->edition, known);
     out->way_count = (int32_t)answer->lists[0].count;
-    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", FRAME_KNOWN_READ);
+    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", worst);
+    frame_code_record_known(worst, "", w);
     FRAME_CODE_UNCHECKED(out, UPLIFT);
     FRAME_CODE_UNCHECKED(out, SEISMIC);
     return FRAME_OK;

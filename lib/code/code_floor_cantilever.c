@@ -1,6 +1,8 @@
 /* Cantilevered floor joists from the code's tables. */
 #include <math.h>
+#include <string.h>
 
+#include "base/error.h"
 #include "code/book.h"
 #include "code/overlay.h"
 #include "code_facts.h"
@@ -96,29 +98,71 @@ static void back_span(const frame_code_floor_cantilever_in *in, double least, do
     out->uplift_lb = U;
 }
 
-static frame_status compute(const frame_code_floor_cantilever_in *in, frame_code_floor_cantilever_out *out,
-                            frame_working *w) {
-    square of;
-    int less_snow, narrower = 0;
-    double length, uplift;
-    frame_status status = rows_of(in, &of, &less_snow);
-    if (!status) status = width_of(in, &of, &narrower);
+/* The cells around a case; FRAME_NO_VALUE where one of them is empty. */
+static frame_status cells_of(const frame_code_floor_cantilever_in *in, square *of, int *covered, double *length,
+                             double *uplift) {
+    int narrower = 0;
+    frame_status status = rows_of(in, of, covered);
+    if (!status) status = width_of(in, of, &narrower);
     if (status) return status;
-    if (!read(&of, &length, &uplift))
-        return frame_fail(FRAME_NO_VALUE, "ground_snow_psf", frame_code_number(in->ground_snow_psf).text,
-                          "less snow, a narrower roof, deeper or closer joists",
-                          "ground_snow_psf: Table %s has no cantilever for %s psf and this roof on these joists",
-                          of.low->table, frame_code_number(in->ground_snow_psf).text);
-    FRAME_CODE_SAY(out, in->edition, of.low->table, frame_code_source_text(of.low->source), "", of.low->known);
+    *covered |= narrower;
+    if (read(of, length, uplift)) return FRAME_OK;
+    return frame_fail(FRAME_NO_VALUE, "ground_snow_psf", frame_code_number(in->ground_snow_psf).text,
+                      "less snow, a narrower roof, deeper or closer joists",
+                      "ground_snow_psf: Table %s has no cantilever for %s psf and this roof on these joists",
+                      of->low->table, frame_code_number(in->ground_snow_psf).text);
+}
+
+/* Beside an empty cell: the longest of what covers the case, more snow or a wider roof. The table leaves some of its
+ * lightest cells empty, too. */
+static frame_status covering(const frame_code_floor_cantilever_in *in, square *of, double *length, double *uplift) {
+    static const double snows[SNOWS] = {20, 30, 50, 70};
+    frame_status status = FRAME_NO_VALUE;
+    for (int i = -1; i < SNOWS; i++)
+        for (int k = -1; k < WIDTHS; k++) {
+            frame_code_floor_cantilever_in heavier = *in;
+            square found;
+            int covered;
+            double longest, held;
+            if (i >= 0) heavier.ground_snow_psf = snows[i];
+            if (k >= 0) heavier.roof_width_in = widths[k];
+            if (heavier.ground_snow_psf < in->ground_snow_psf || heavier.roof_width_in < in->roof_width_in) continue;
+            if (cells_of(&heavier, &found, &covered, &longest, &held)) continue;
+            if (!status && longest <= *length) continue;
+            *of = found, *length = longest, *uplift = held;
+            status = FRAME_OK;
+        }
+    return status;
+}
+
+static void warn(const frame_code_floor_cantilever_in *in, const square *of, int covered,
+                 frame_code_floor_cantilever_out *out) {
     FRAME_CODE_WARN(out, UPLIFT);
     FRAME_CODE_WARN(out, POINT_LOADS);
     if (in->edition <= FRAME_CODE_2018) FRAME_CODE_WARN(out, PINE);
     FRAME_CODE_WARN(out, STAMP);
-    if (less_snow || narrower) FRAME_CODE_WARN(out, COVERED);
-    if (of.across > 0 || of.down > 0) FRAME_CODE_WARN(out, BETWEEN);
+    if (covered) FRAME_CODE_WARN(out, COVERED);
+    if (of->across > 0 || of->down > 0) FRAME_CODE_WARN(out, BETWEEN);
     FRAME_CODE_UNCHECKED(out, LATERAL);
     FRAME_CODE_UNCHECKED(out, SEISMIC);
+}
+
+static frame_status compute(const frame_code_floor_cantilever_in *in, frame_code_floor_cantilever_out *out,
+                            frame_working *w) {
+    square of;
+    int covered = 0;
+    double length = 0, uplift = 0;
+    frame_status status = cells_of(in, &of, &covered, &length, &uplift);
+    if (status == FRAME_NO_VALUE && !strcmp(frame_error_field(), "ground_snow_psf")) {
+        if (covering(in, &of, &length, &uplift)) return cells_of(in, &of, &covered, &length, &uplift);
+        covered = 1;
+    } else if (status) {
+        return status;
+    }
+    FRAME_CODE_SAY(out, in->edition, of.low->table, frame_code_source_text(of.low->source), "", of.low->known);
+    warn(in, &of, covered, out);
     FRAME_HEADING(w, "Cantilevered floor by the code's table");
+    if (covered) FRAME_CASE(w, "the table has no cell for this case", "read in a heavier one that covers it", notes);
     if (of.across > 0 || of.down > 0) FRAME_CASE(w, "between the table's columns", "interpolated", notes);
     back_span(in, in->carries == FRAME_CODE_CANTILEVER_BALCONY ? 2 : 3, length, uplift, out, w);
     return FRAME_OK;

@@ -80,8 +80,8 @@ static frame_status compute(const frame_code_hole_in *asked, frame_code_hole_out
 /* An amendment gives the verdict: what the book hung its own on does not hold then. */
 static frame_status with_overlay(const frame_code_hole_in *in, frame_code_hole_out *out, frame_working *w) {
     frame_status status = compute(in, out, w);
-    if (!in->overlay) return status;
-    status = frame_code_overlaid(in->overlay, &frame_code_hole_calculation, in, out, status, w);
+    if (in->overlay) status = frame_code_overlaid(in->overlay, &frame_code_hole_calculation, in, out, status, w);
+    if (!status && FRAME_RECORDING(w)) frame_code_record_known(out->known, out->note, w);
     if (status || !FRAME_HAS(out->cautions, FRAME_CODE_CAUTION_OVERLAY)) return status;
     out->reason = "a local amendment gives the verdict";
     out->needs = "";

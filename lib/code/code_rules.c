@@ -100,10 +100,11 @@ static frame_status add(const rule *each, int elsewhere, frame_answer *answer, f
     found->value = each->value;
     found->known = each->known;
     found->elsewhere = elsewhere;
+    if (each->known > out->known) out->known = each->known;
     out->cautions |= frame_code_cautions(each->known);
     if (elsewhere) FRAME_CODE_WARN(out, AMENDED);
     if (*each->note) FRAME_CODE_WARN(out, NOTE);
-    FRAME_CASE(w, each->item, "a rule found", "the rules of the code book");
+    FRAME_CASE(w, each->item, "a rule found", each->source);
     return FRAME_OK;
 }
 
@@ -169,13 +170,15 @@ static frame_status solve(const frame_code_rules_in *in, frame_answer *answer, f
     if (!*first_word)
         return frame_fail(FRAME_REQUIRED, "words", in->words, "\"joist bearing\", \"collar tie\", \"R602.7\", ...",
                           "words: there is no word to look for");
+    out->known = FRAME_KNOWN_READ;
     FRAME_HEADING(w, "Rules by their words");
     if (gather_amendments(in, answer, out, w)) return FRAME_NO_MEMORY;
     for (int i = 0; i < (int)(sizeof order / sizeof *order); i++)
         if (gather(in, order[i], answer, out, &others, w)) return FRAME_NO_MEMORY;
     if (!answer->lists[0].count) return nothing(in, others);
     const frame_code_rules_rule *first = answer->lists[0].items;
-    FRAME_CODE_SAY(out, in->edition, first->clause, first->source, first->note, first->known);
+    FRAME_CODE_SAY(out, in->edition, first->clause, first->source, first->note, out->known);
+    frame_code_record_known(out->known, first->note, w);
     FRAME_CODE_UNCHECKED(out, CALCULATED);
     out->rule_count = (int32_t)answer->lists[0].count;
     return FRAME_OK;

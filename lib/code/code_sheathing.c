@@ -22,7 +22,8 @@ static frame_code_sheathing_way *add(frame_answer *answer, const char *fastener,
 }
 
 /* The schedule's own ways. */
-static frame_status by_schedule(const frame_code_sheathing_in *in, frame_answer *answer, unsigned *known, int *source) {
+static frame_status by_schedule(const frame_code_sheathing_in *in, frame_answer *answer, frame_code_sheathing_out *out,
+                                unsigned *known, int *source) {
     for (int i = frame_code_sheathing_at[in->sheet] - 1;
          i < frame_code_sheathing_rows && frame_code_sheathing_table[i].sheet == in->sheet; i++) {
         const frame_code_sheathing_row *row = &frame_code_sheathing_table[i];
@@ -37,6 +38,7 @@ static frame_status by_schedule(const frame_code_sheathing_in *in, frame_answer 
         way->alternative = row->alternative;
         way->item = row->item;
         *source = row->source;
+        if (row->known > out->known) out->known = row->known;
     }
     return FRAME_OK;
 }
@@ -80,6 +82,7 @@ static void roof_note(const frame_code_sheathing_in *in, frame_code_sheathing_ou
         out->wind_note = in->wind_mph > most ? "6 in at the supports between within 48 in of ridges, eaves and gable "
                                                "ends, and 4 in to the gable end walls (from memory)"
                                              : "6 in to the gable end walls (from memory)";
+        out->known = FRAME_KNOWN_MEMORY;
         FRAME_CODE_WARN(out, MEMORY);
     } else if (in->wind_mph > most) {
         out->wind_note =
@@ -99,13 +102,14 @@ static frame_status solve(const frame_code_sheathing_in *in, frame_answer *answe
                           frame_working *w) {
     unsigned known = 0;
     int source = 0;
-    if (by_schedule(in, answer, &known, &source)) return FRAME_NO_MEMORY;
+    out->known = FRAME_KNOWN_READ;
+    if (by_schedule(in, answer, out, &known, &source)) return FRAME_NO_MEMORY;
     const size_t by_table = answer->lists[0].count;
     if (!by_table) return nothing(in, known);
     out->wind_note = "";
     out->wind_holds = FRAME_NOT_GIVEN_INT;
     if (by_wind(in, answer, out)) return FRAME_NO_MEMORY;
-    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", FRAME_KNOWN_READ);
+    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", out->known);
     roof_note(in, out);
     FRAME_CODE_UNCHECKED(out, WIND);
     FRAME_CODE_UNCHECKED(out, SEISMIC);
@@ -113,6 +117,7 @@ static frame_status solve(const frame_code_sheathing_in *in, frame_answer *answe
     if (answer->lists[0].count > by_table)
         FRAME_CASE(w, "panels on an exterior wall", "and by the table for wind", "IRC Table R602.3(3)");
     out->way_count = (int32_t)answer->lists[0].count;
+    frame_code_record_known(out->known, "", w);
     return FRAME_OK;
 }
 

@@ -165,11 +165,12 @@ static frame_status add(const frame_code_stairs_in *in, frame_answer *answer,
     *bounds[row->bound - 1] = row->value;
     limit->measured = value;
     limit->known = row->known;
+    if (row->known > out->known) out->known = row->known;
     limit->holds = FRAME_NOT_GIVEN_INT;
     if (value == FRAME_NOT_GIVEN) return FRAME_OK;
     limit->holds = excepted(in, row) || holds(row, value);
     out->measured++;
-    FRAME_CASE(w, row->item, limit->holds ? "holds" : "does not hold", row->clause);
+    FRAME_CASE(w, row->item, limit->holds ? "holds" : "does not hold", amended ? row->source : row->clause);
     if (limit->holds) return FRAME_OK;
     if (!out->failed++) out->reason = row->item;
     return FRAME_OK;
@@ -178,7 +179,7 @@ static frame_status add(const frame_code_stairs_in *in, frame_answer *answer,
 static void say(const frame_code_stairs_in *in, const frame_answer *answer, frame_code_stairs_out *out) {
     const frame_code_stairs_limit *limits = answer->lists[0].items;
     FRAME_CODE_SAY(out, in->edition, in->edition == FRAME_CODE_2024 ? "R318.7, R320, R321" : "R311.7, R312",
-                   limits[0].source, "", FRAME_KNOWN_READ);
+                   limits[0].source, "", out->known);
     FRAME_CODE_UNCHECKED(out, CONNECTIONS);
     out->holds = out->measured ? !out->failed : FRAME_NOT_GIVEN_INT;
     out->guard_needed = in->drop_in == FRAME_NOT_GIVEN ? FRAME_NOT_GIVEN_INT : in->drop_in > 30 + slack;
@@ -189,6 +190,7 @@ static frame_status solve(const frame_code_stairs_in *in, frame_answer *answer, 
                           frame_working *w) {
     if (in->edition > FRAME_CODE_2024) return frame_code_no_edition("R311.7", in->edition, 0xf);
     out->measured = out->failed = 0;
+    out->known = FRAME_KNOWN_READ;
     out->reason = "";
     FRAME_HEADING(w, "Stairs, handrails and guards by the code");
     for (int i = 0; i < frame_code_stair_limits_rows; i++) {
@@ -197,6 +199,7 @@ static frame_status solve(const frame_code_stairs_in *in, frame_answer *answer, 
         if (add(in, answer, row, out, w)) return FRAME_NO_MEMORY;
     }
     say(in, answer, out);
+    frame_code_record_known(out->known, "", w);
     return FRAME_OK;
 }
 

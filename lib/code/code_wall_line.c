@@ -217,6 +217,7 @@ static frame_status solve(const frame_code_wall_line_in *in, frame_answer *answe
     FRAME_CASE(w, out->holds ? "all holds" : out->reason, out->holds ? "the line is braced" : "the line is not braced",
                "IRC R602.10");
     say(in, answer, out);
+    frame_code_record_known(out->known, out->note, w);
     return FRAME_OK;
 }
 

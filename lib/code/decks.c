@@ -53,9 +53,9 @@ frame_status frame_deck_woods(frame_species species, int *woods) {
         [1] = FRAME_WOODS_DFL_HF_SPF,   [2] = FRAME_WOODS_DFL_HF_SPF,  [3] = FRAME_WOODS_DFL_HF_SPF,
         [4] = FRAME_WOODS_SP,           [9] = FRAME_WOODS_RW_WC_PP_RP, [10] = FRAME_WOODS_RW_WC_PP_RP,
         [42] = FRAME_WOODS_RW_WC_PP_RP, [43] = FRAME_WOODS_RW_WC_PP_RP};
-    const char *const name = frame_species_name(species);
     *woods = species > 0 && species <= SPECIES_MOST ? groups[species] : 0;
     if (*woods) return FRAME_OK;
+    const char *const name = frame_species_name(species);
     return frame_fail(FRAME_NO_VALUE, "species", name ? name : "",
                       "Southern Pine, Douglas Fir-Larch, Hem-Fir, Spruce-Pine-Fir, Redwood, Western Cedars, Ponderosa "
                       "Pine, Red Pine",
@@ -65,8 +65,8 @@ frame_status frame_deck_woods(frame_species species, int *woods) {
 }
 
 frame_status frame_deck_grade(frame_grade grade) {
-    const char *const name = frame_grade_name(grade);
     if (grade <= GRADE_NO_2) return FRAME_OK;
+    const char *const name = frame_grade_name(grade);
     return frame_fail(FRAME_OUTSIDE_SCOPE, "grade", name ? name : "", "No.2 or better",
                       "grade: %s is below No.2, which the deck tables are for", name ? name : "it");
 }

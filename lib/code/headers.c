@@ -54,8 +54,8 @@ static frame_status no_lumber(const frame_code_header_span_in *in) {
 
 static frame_status check_grade(const frame_code_header_span_in *in, const frame_code_headers_row *row) {
     const int least = row->lumber == ANY_SP_NO_1 && in->species == SP ? NO_1 : NO_2;
-    const char *name = frame_grade_name(in->grade);
     if (in->grade == FRAME_NOT_GIVEN_INT || (in->grade >= SELECT && in->grade <= least)) return FRAME_OK;
+    const char *const name = frame_grade_name(in->grade);
     return frame_fail(FRAME_OUTSIDE_SCOPE, "grade", name ? name : "",
                       least == NO_1 ? "No.1 or better" : "No.2 or better",
                       "grade: %s is below what Table %s is for: %s or better", name ? name : "?", row->table,

@@ -912,6 +912,12 @@ def rule_of(cell):
             cell.get("clause") or cell.get("table", ""))
 
 
+def known_of(cell):
+    """As the cell says; a copy on somebody's page is second hand."""
+    copied = cell["flag"] == "secondary" or plain(cell["source"]).startswith(COPY)
+    return "secondary" if copied and cell["known"] == "read" else cell["known"]
+
+
 def root(clause):
     return (re.match(r"R\d+(?:\.\d+)*", clause) or [clause])[0]
 
@@ -935,8 +941,7 @@ def rules(figures):
             made.append({"clause": clause, "item": item, "condition": condition, "value": value if number else "", "text": "" if number else value,
                          "unit": unit, "words": words, "book": cell["edition"], "editions": left, 
                          "note": "" if re.search("memory file|see NOTES|^secondary$", cell["flag"]) else cell["flag"],
-                         "source": SOURCES.id(plain(cell["source"]).replace(", rule 1", ""), cell["known"]),
-                         "known": "secondary" if cell["flag"] == "secondary" else cell["known"]})
+                         "source": SOURCES.id(plain(cell["source"]).replace(", rule 1", ""), known_of(cell)), "known": known_of(cell)})
     write("code_rules", """
 Rules as read, second hand or recalled, each from one book; no editions: of another place or year. value: a number; text: what stands there instead
 of one. words: what the rule is asked for by besides its own words. What code_rules_read.csv and code_stair_limits.csv have is not here.
@@ -946,9 +951,27 @@ of one. words: what the rule is asked for by besides its own words. What code_ru
           ["clause", "item", "condition", "value", "text", "unit", "words", "book", "editions", "note", "source", "known"], made)
 
 
+# Sites that show a code or record as it was published; every other page is somebody's copy, and second hand.
+PUBLISHERS = ("docs.legis", "apps.leg", "app.leg", "online.flipbuilder", "up.codes", "codelibrary", "casetext")
+COPY = "a public page: "
+PAGES = (("page quoting ", "deck bearing by IRC 2015 (wood and metal)"), ("same page", "deck bearing by IRC 2015 (concrete and masonry)"),
+         ("pages quoting IRC 2015", "IRC 2015 (deck joists, deck beams)"),
+         ("summary page of 2025", "summary of the 2025 Residential Code of New York R602.3.1"))
+
+
 def plain(source):
-    """A source without its address on the network and without the names of private sites."""
-    return re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
+    """A source without its address on the network and without the names of private sites, whose pages are called copies."""
+    text = re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
+    text = re.sub(r"^(City of [\w ]+ records), \S+", r"\1", text)
+    for start, words in PAGES:
+        if text.startswith(start):
+            return COPY + words
+    site = re.match(r"(?:[\w-]+\.)+[a-z]{2,}(?:/\S*)?(?: forum)?,? ?(.*)$", text)
+    if not site or text.startswith(PUBLISHERS):
+        return text
+    clause = re.search(r"irc18_(\d+\.\d+)", text)
+    said = site.group(1) or "description of 2018 IRC R%s" % clause.group(1)
+    return COPY + (said[1:-1] if said[0] == "(" else said)
 
 
 TABLES = {"joists": joists, "headers": headers, "deck_joists": deck_joists, "deck_cantilevers": deck_cantilevers, "deck_beams": deck_beams,

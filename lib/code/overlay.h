@@ -55,12 +55,13 @@ frame_status frame_code_overlaid(const frame_code_overlay *overlay, const frame_
                                  void *out, frame_status status, frame_working *w);
 
 /* As FRAME_IMPLEMENT, for a look-up with a field overlay. */
-#define FRAME_CODE_IMPLEMENT(X, compute)                                                                 \
-    static frame_status with_overlay(const frame_##X##_in *in, frame_##X##_out *out, frame_working *w) { \
-        const frame_status status = compute(in, out, w);                                                 \
-        if (!in->overlay) return status;                                                                 \
-        return frame_code_overlaid(in->overlay, &frame_##X##_calculation, in, out, status, w);           \
-    }                                                                                                    \
+#define FRAME_CODE_IMPLEMENT(X, compute)                                                                          \
+    static frame_status with_overlay(const frame_##X##_in *in, frame_##X##_out *out, frame_working *w) {          \
+        frame_status status = compute(in, out, w);                                                                \
+        if (in->overlay) status = frame_code_overlaid(in->overlay, &frame_##X##_calculation, in, out, status, w); \
+        if (!status && FRAME_RECORDING(w)) frame_code_record_known(out->known, out->note, w);                     \
+        return status;                                                                                            \
+    }                                                                                                             \
     FRAME_IMPLEMENT(X, with_overlay)
 
 #endif

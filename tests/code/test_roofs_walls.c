@@ -177,6 +177,10 @@ START_TEST(cantilevers) {
             .uplift_lb,
         165);
     REFUSED(name, FLOOR "; roof_width_in=36'", "ground_snow_psf", FRAME_NO_VALUE); /* beside an empty cell */
+    /* an empty cell at the light end: 48 under a roof of 32 ft covers one of 24 ft, 40 under 50 psf does not beat it */
+    ck_assert_double_eq(floor_of(FLOOR "; size=2x12; spacing_in=8; ground_snow_psf=20").cantilever_in, 48);
+    ck_assert(CAUTION(floor_of(FLOOR "; size=2x12; spacing_in=8; ground_snow_psf=20"), COVERED));
+    ck_assert_double_eq(floor_of(FLOOR "; size=2x12; ground_snow_psf=20").cantilever_in, 36); /* of 30 psf */
     REFUSED(name, FLOOR "; roof_width_in=41'", "roof_width_in", FRAME_OUTSIDE_SCOPE);
     REFUSED(name, FLOOR "; ground_snow_psf=71", "ground_snow_psf", FRAME_OUTSIDE_SCOPE);
     REFUSED(name, FLOOR "; spacing_in=24", "size", FRAME_NO_VALUE);
