@@ -434,7 +434,8 @@ FRAME_VIEW(dowel_reach, drawing);
 typedef int32_t frame_unlike_fasteners;
 enum frame_unlike_fasteners_values {
     FRAME_UNLIKE_REFUSE = 1,   /**< "refuse". Refuse to add them, and name the strongest group (NDS 11.1.4). */
-    FRAME_UNLIKE_STRONGEST = 2 /**< "strongest alone". Count the strongest group alone; the others count for nothing. */
+    FRAME_UNLIKE_STRONGEST = 2, /**< "strongest alone". Count the strongest group alone; the others count for nothing. */
+    FRAME_UNLIKE_STIFFNESS = 3 /**< "by stiffness" | "stiffness". All slip alike, each by its stated stiffness, until the first reaches its value. */
 };
 
 /** Fasteners of one kind and size in a joint. */
@@ -449,6 +450,7 @@ typedef struct frame_fastener_group {
     double diameter_in;    /**< optional : >0..1.25. Nominal diameter, instead of size. */
     frame_yield_mode mode; /**< optional. Yield mode that governs one of them; groups whose modes differ are not alike. */
     int32_t spare3;
+    double stiffness_lb_per_in; /**< optional : >0..1e8. Load of one at an inch of slip, as far as it is straight; unlike "by stiffness" needs it. */
 } frame_fastener_group;
 FRAME_ELEMENT(fastener_group);
 
@@ -458,7 +460,8 @@ enum frame_fastener_sum_caution_values {
     FRAME_FASTENER_SUM_CAUTION_ADJUSTED = 0,  /**< "adjusted". The values of one were taken as adjusted already: duration, moisture, penetration, end grain. */
     FRAME_FASTENER_SUM_CAUTION_STRONGEST = 1, /**< "strongest_alone". Unlike fasteners: only the strongest group was counted, since the stiffer ones fail before the others carry. */
     FRAME_FASTENER_SUM_CAUTION_GROUP = 2,     /**< "group_action". From 1/4 in up, several in a row share the load unevenly: C_g was taken as given, 1 unless said. */
-    FRAME_FASTENER_SUM_CAUTION_MODES = 3      /**< "modes". Fasteners add up only when they give in the same yield mode; it was not given for all groups. */
+    FRAME_FASTENER_SUM_CAUTION_MODES = 3,     /**< "modes". Fasteners add up only when they give in the same yield mode; it was not given for all groups. */
+    FRAME_FASTENER_SUM_CAUTION_STIFFNESS = 4  /**< "stiffness". Unlike fasteners were added by the stiffnesses stated: NDS 11.1.4 lets that stand only with tests or analysis of this joint, and holes with play make the stiff one carry late. */
 };
 /** What a sum of fasteners leaves unchecked. */
 typedef int32_t frame_fastener_sum_not_checked;
@@ -503,7 +506,7 @@ typedef struct frame_fastener_sum_out {
 } frame_fastener_sum_out;
 
 /** Adds the fasteners of a joint up against a demand (NDS 2018 11.2.2). Only like ones add: one kind, one diameter, one yield
- * mode; FRAME_REFUSED for others, with the strongest group named (NDS 11.1.4), unless that alone is asked for. */
+ * mode; FRAME_REFUSED for others, with the strongest group named (NDS 11.1.4), unless that alone, or a sum by stated stiffness, is asked for. */
 FRAME_CALCULATION(fastener_sum);
 
 /** Cautions that go with joints of several fasteners and the joints of a frame. */

@@ -129,6 +129,48 @@ static void add_up(const frame_fastener_sum_in *in, const groups *g, frame_faste
     out->capacity_lb = Z_group;
 }
 
+/* All slip alike: the group that first reaches its value ends it. The statics of springs side by side. */
+static frame_status slip_at_first(const groups *g, double *slip_in, frame_working *w) {
+    *slip_in = HUGE_VAL;
+    for (size_t i = 0; i < g->count; i++) {
+        if (g->items[i].stiffness_lb_per_in == FRAME_NOT_GIVEN) {
+            char field[48];
+            snprintf(field, sizeof field, "groups[%zu].stiffness_lb_per_in", i);
+            return frame_fail(FRAME_REQUIRED, field, "", ">0..1e8 lb/in",
+                              "%s: not given; unlike \"by stiffness\" needs it", field);
+        }
+        FRAME_GIVEN(w, Z_one, g->items[i].each_lb, "lb", "adjusted value of one");
+        FRAME_GIVEN(w, k_one, g->items[i].stiffness_lb_per_in, "lb/in", "its stiffness");
+        FRAME_STEP(w, slip_one, Z_one / k_one, "in", "slip at which it reaches its value", "statics");
+        *slip_in = fmin(*slip_in, slip_one);
+    }
+    return FRAME_OK;
+}
+
+static frame_status add_by_stiffness(const frame_fastener_sum_in *in, const groups *g, frame_fastener_sum_out *out,
+                                     frame_working *w) {
+    double sum = 0, least;
+    const frame_status status = slip_at_first(g, &least, w);
+    if (status) return status;
+    FRAME_TABLE(w, slip, least, "in", "slip of all, the least of these", "above");
+    out->count = 0;
+    out->least_each_lb = HUGE_VAL;
+    for (size_t i = 0; i < g->count; i++) {
+        FRAME_TABLE(w, Z_before, sum, "lb", "groups before this one", "above");
+        FRAME_GIVEN(w, n, g->items[i].count, "", frame_dowel_word(g->items[i].kind));
+        FRAME_GIVEN(w, k_one, g->items[i].stiffness_lb_per_in, "lb/in", "stiffness of one");
+        FRAME_STEP(w, Z_sum, Z_before + n * k_one * slip, "lb", "together", "statics of springs side by side");
+        sum = Z_sum;
+        out->count += g->items[i].count;
+        out->least_each_lb = fmin(out->least_each_lb, k_one * slip);
+    }
+    FRAME_TABLE(w, Z_all, sum, "lb", "all fasteners counted", "above");
+    FRAME_GIVEN(w, C_g, in->group_factor, "", "group action factor, NDS 11.3.6");
+    FRAME_STEP(w, Z_group, Z_all * C_g, "lb", "capacity of the joint", "NDS 2018 11.1.4, by the stiffnesses stated");
+    out->capacity_lb = Z_group;
+    return FRAME_OK;
+}
+
 static void compare(const frame_fastener_sum_in *in, double P, frame_fastener_sum_out *out, frame_working *w) {
     const double Z_group = out->capacity_lb, C_g = in->group_factor;
     FRAME_STEP(w, ratio, P / Z_group, "", "demand over capacity", "at most 1");
@@ -149,7 +191,10 @@ static void remarks(const frame_fastener_sum_in *in, const groups *g, frame_fast
     out->not_checked = FRAME_BIT(FRAME_FASTENER_SUM_UNCHECKED_CENTRE + 1) - 1;
     out->cautions = FRAME_BIT(FRAME_FASTENER_SUM_CAUTION_ADJUSTED);
     if (g->largest_in >= 0.25) out->cautions |= FRAME_BIT(FRAME_FASTENER_SUM_CAUTION_GROUP);
-    if (g->unlike) {
+    if (g->unlike && in->unlike == FRAME_UNLIKE_STIFFNESS) {
+        FRAME_CASE(w, "fasteners that are not alike", "added by the stiffnesses stated", "NDS 2018 11.1.4");
+        out->cautions |= FRAME_BIT(FRAME_FASTENER_SUM_CAUTION_STIFFNESS);
+    } else if (g->unlike) {
         FRAME_CASE(w, "fasteners that are not alike", "the strongest group alone", "NDS 2018 11.1.4");
         out->cautions |= FRAME_BIT(FRAME_FASTENER_SUM_CAUTION_STRONGEST);
     } else if (in->group_count > 1 && !g->modes_known) {
@@ -166,7 +211,11 @@ static frame_status compute(const frame_fastener_sum_in *in, frame_fastener_sum_
     find_strongest(&g);
     if (g.unlike && in->unlike == FRAME_UNLIKE_REFUSE) return refuse(&g);
     remarks(in, &g, out, w);
-    add_up(in, &g, out, w);
+    if (g.unlike && in->unlike == FRAME_UNLIKE_STIFFNESS)
+        status = add_by_stiffness(in, &g, out, w);
+    else
+        add_up(in, &g, out, w);
+    if (status) return status;
     out->strongest_group = (int32_t)g.strongest;
     out->strongest_lb = g.strongest_lb * in->group_factor;
     compare(in, P, out, w);

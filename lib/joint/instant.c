@@ -7,7 +7,7 @@
 
 enum { ROUNDS = 80, HALVINGS = 30 };
 
-static const double small_slip = 1e-7, balanced = 1e-10;
+static const double small_slip = 1e-7, balanced = 1e-8;
 
 /* Movements are (a, b, turn times size): three of one unit. Along c the load does work; z moves in the plane square to
  * it. */
@@ -51,7 +51,7 @@ static void law(const frame_slip *slip, double r, double scale, double *over, do
         *slope = 0;
         return;
     }
-    const double e = exp(-slip->rate * r * scale), force = pow(1 - e, slip->power);
+    const double e = exp(-slip->rate * r * scale), force = exp(slip->power * log(1 - e));
     *over = force / r;
     *slope = slip->power * force / (1 - e) * e * slip->rate * scale;
 }

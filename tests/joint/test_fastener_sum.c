@@ -177,6 +177,27 @@ START_TEST(group_action) {
 }
 END_TEST
 
+/* By stiffness: the stiff lag screws reach their value first and the nails carry what they have got by then. */
+START_TEST(by_stiffness) {
+    frame_fastener_group mixed[] = {group_of(FRAME_DOWEL_COMMON_NAIL, "16d", 6, 141),
+                                    group_of(FRAME_DOWEL_LAG_SCREW, "1/2", 3, 290)};
+    frame_fastener_sum_in in = sum_in(mixed, 2, 1000);
+    in.unlike = FRAME_UNLIKE_STIFFNESS;
+    mixed[0].stiffness_lb_per_in = 10000;
+    refused(&in, FRAME_REQUIRED, "groups[1].stiffness_lb_per_in");
+    mixed[1].stiffness_lb_per_in = 60000;
+    const frame_fastener_sum_out out = sum_of(&in);
+    const double slip = 290.0 / 60000;
+    ck_assert_double_eq_tol(out.capacity_lb, 3 * 290 + 6 * 10000 * slip, 1e-9);
+    ck_assert_int_eq(out.count, 9);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_FASTENER_SUM_CAUTION_STIFFNESS));
+    /* Never more than the values added up, never less than the strongest group alone as it stands there. */
+    ck_assert(out.capacity_lb < 6 * 141 + 3 * 290);
+    mixed[1] = group_of(FRAME_DOWEL_COMMON_NAIL, "16d", 3, 100); /* alike: they add as ever */
+    ck_assert_double_eq(sum_of(&in).capacity_lb, 6 * 141 + 3 * 100);
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("fastener_sum");
     TCase *tests = tcase_create("all");
@@ -189,6 +210,7 @@ int main(void) {
     tcase_add_test(tests, along_a_line_metric);
     tcase_add_test(tests, what_is_refused);
     tcase_add_test(tests, group_action);
+    tcase_add_test(tests, by_stiffness);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_NORMAL);
