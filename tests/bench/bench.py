@@ -44,7 +44,56 @@ def by_numpy(c, b, d, values):
     return numpy.maximum(numpy.maximum(bending, shear), numpy.maximum(bearing, sag))
 
 
+def nail_columns():
+    i = numpy.arange(ROWS)
+    pick = lambda values, by: numpy.array(values)[i // by % len(values)]
+    return {"diameter_in": pick([0.131, 0.148, 0.162, 0.192], 1), "length_in": pick([2.5, 3, 3.5, 4.0], 1),
+            "side_thickness_in": 0.75 + i % 7 * 0.125, "side_specific_gravity": pick([0.5, 0.43, 0.42, 0.55], 1),
+            "main_specific_gravity": pick([0.5, 0.43, 0.42, 0.55], 4), "load_duration_factor": numpy.where(i % 3, 1.0, 1.6)}
+
+
+def nails_by_numpy(c):
+    """All six modes of common nails over whole arrays."""
+    d, ls, penetration = c["diameter_in"], c["side_thickness_in"], c["length_in"] - c["side_thickness_in"]
+    fyb = numpy.where(d <= 0.142, 100000.0, numpy.where(d <= 0.177, 90000.0, 80000.0))
+    fem, fes = 16600 * c["main_specific_gravity"] ** 1.84, 16600 * c["side_specific_gravity"] ** 1.84
+    kd = numpy.where(d <= 0.17, 2.2, 10 * d + 0.5)
+    lm = numpy.where(penetration < 10 * d, penetration - d, penetration)
+    re, rt = fem / fes, lm / ls
+    k1 = (numpy.sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re) - re * (1 + rt)) / (1 + re)
+    k2 = -1 + numpy.sqrt(2 * (1 + re) + 2 * fyb * (1 + 2 * re) * d * d / (3 * fem * lm * lm))
+    k3 = -1 + numpy.sqrt(2 * (1 + re) / re + 2 * fyb * (2 + re) * d * d / (3 * fem * ls * ls))
+    modes = (d * lm * fem / kd, d * ls * fes / kd, k1 * d * ls * fes / kd, k2 * d * lm * fem / ((1 + 2 * re) * kd),
+             k3 * d * ls * fem / ((2 + re) * kd), d * d / kd * numpy.sqrt(2 * fem * fyb / (3 * (1 + re))))
+    least = modes[0]
+    for mode in modes[1:]:
+        least = numpy.minimum(least, mode)
+    return least * c["load_duration_factor"]
+
+
+def nails_by_batch(c):
+    return frame.batch(frame.dowel_lateral, kind="common nail", want=["adjusted_lb"], **c)
+
+
+def report(what, ns, numpy_ns):
+    print("%-42s %9.1f ns %9.2f million/s   %6.2f x numpy over arrays (%.1f ns)" % (what, ns, 1e3 / ns, ns / numpy_ns, numpy_ns))
+
+
+def nails(check_only):
+    c = nail_columns()
+    ours, rival = nails_by_batch(c).adjusted_lb, nails_by_numpy(c)
+    if not numpy.allclose(ours, rival, rtol=1e-9):
+        worst = int(numpy.argmax(abs(ours - rival)))
+        sys.exit("nail %d: %r, numpy %r" % (worst, ours[worst], rival[worst]))
+    if check_only:
+        return
+    numpy_ns = best(lambda: nails_by_numpy(c)) / ROWS * 1e9
+    report("dowel_lateral, Python, batch of arrays",
+           best(lambda: nails_by_batch(c)) / ROWS * 1e9, numpy_ns)
+
+
 def main(check_only):
+    nails(check_only)
     fixed = dict(use="floor", size="2x10", species="SPF", grade="No.2", bearing_in=1.5)
     values = frame.design_values(species="SPF", grade="No.2", size="2x10")
     c = columns()
@@ -66,7 +115,7 @@ def main(check_only):
 
     single_s = best(one_by_one) / 20_000 * 1e9
     for what, ns in (("joist_check, Python, batch of arrays", batch_s), ("joist_check, Python, one by one", single_s)):
-        print("%-42s %9.1f ns %9.2f million/s   %6.2f x numpy over arrays (%.1f ns)" % (what, ns, 1e3 / ns, ns / numpy_s, numpy_s))
+        report(what, ns, numpy_s)
 
 
 if __name__ == "__main__":
