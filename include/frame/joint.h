@@ -1548,7 +1548,8 @@ FRAME_ANSWER_LIST(uplift_chain, link, links);
 typedef int32_t frame_panel_sheathing;
 enum frame_panel_sheathing_values {
     FRAME_PANEL_STRUCTURAL = 1, /**< "structural 1" | "structural I". Wood structural panels, Structural I. */
-    FRAME_PANEL_SHEATHING = 2 /**< "sheathing" | "plywood" | "OSB" | "single floor". Wood structural panels, sheathing grade, or single floor in diaphragms. */
+    FRAME_PANEL_SHEATHING = 2, /**< "sheathing" | "plywood" | "OSB" | "single floor". Wood structural panels, sheathing grade, or single floor in diaphragms. */
+    FRAME_PANEL_GYPSUM = 3 /**< "gypsum wallboard" | "gypsum" | "drywall". Gypsum wallboard, 1/2 or 5/8 in, on walls. */
 };
 
 /** What the sheathing is part of. */
@@ -1585,11 +1586,11 @@ typedef struct frame_panel_shear_in {
     frame_bool long_edge_across;  /**< no. An unblocked diaphragm of case 1: no continuous panel joint along the load, nor unblocked edges across it. */
     frame_species framing_species; /**< optional. Species of the framing. */
     int32_t framing_nominal_in;   /**< 2 : 2..3. Nominal thickness of framing at panel edges, of diaphragms. */
-    const char *nail;             /**< required. Common nail: "6d", "8d", "10d". */
-    double panel_in;              /**< required : >0..1. Thickness of the panels: 5/16, 3/8, 7/16, 15/32 or 19/32. */
-    double edge_spacing_in;       /**< required : 2..6. Nails at panel edges (of diaphragms, at their boundary): walls 6, 4, 3, 2; blocked diaphragms 6, 4, 2.5, 2; unblocked ones 6. */
-    double field_spacing_in;      /**< 12 : 6..12. Nails within panels, for unblocked walls. */
-    double stud_spacing_in;       /**< optional : >0..24. Centres of the studs; unblocked walls need it. */
+    const char *nail;             /**< required. Common nail "6d", "8d", "10d"; for gypsum "5d cooler", "6d cooler", "No.6 screw". */
+    double panel_in;              /**< required : >0..1. Thickness of the panels: 5/16, 3/8, 7/16, 15/32 or 19/32; of gypsum 1/2 or 5/8. */
+    double edge_spacing_in;       /**< required : 2..8. Nails at panel edges (of diaphragms, at their boundary): walls 6, 4, 3, 2; blocked diaphragms 6, 4, 2.5, 2; unblocked ones 6; gypsum 7, 4, its screws 8, 6, 4. */
+    double field_spacing_in;      /**< 12 : 6..16. Nails within panels, for unblocked walls; screws within gypsum. */
+    double stud_spacing_in;       /**< optional : >0..24. Centres of the studs; unblocked walls and gypsum need it. */
     double framing_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of the framing, instead of its species. */
 } frame_panel_shear_in;
 
@@ -1609,7 +1610,7 @@ typedef struct frame_panel_shear_out {
     double stiffness_plywood_kip_per_in; /**< The same with plywood. */
 } frame_panel_shear_out;
 
-/** Finds the unit shear of nailed wood panels in shear walls and diaphragms (SDPWS 2008 to 2021, tables 4.2A, 4.2C, 4.3A). */
+/** Finds the unit shear of nailed wood panels in shear walls and diaphragms (SDPWS 2008 to 2021, tables 4.2A, 4.2C, 4.3A, 4.3C). */
 FRAME_CALCULATION(panel_shear);
 
 /** A wall line sheathed with panels: full-height segments, each held down, or the whole line with openings. */

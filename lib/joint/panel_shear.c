@@ -6,6 +6,7 @@
 #include "joint/nailing.h"
 #include "joint_facts.h"
 #include "table_sdpws_diaphragms.h"
+#include "table_sdpws_gypsum.h"
 #include "table_sdpws_walls.h"
 #include "working/calculation.h"
 
@@ -49,8 +50,38 @@ static int in_diaphragms(const frame_panel_shear_in *in, found *row) {
     return 0;
 }
 
+/* Gypsum has its own table: by the studs' centres and, with screws, those within the board. */
+static int in_gypsum(const frame_panel_shear_in *in, found *row) {
+    for (int i = 0; i < frame_sdpws_gypsum_rows; i++) {
+        const frame_sdpws_gypsum_row *r = &frame_sdpws_gypsum_table[i];
+        const int field = r->field_in == 0 || same(r->field_in, in->field_spacing_in);
+        if (strcmp(in->nail, r->nail) || !same(in->panel_in, r->panel_in) || !field) continue;
+        if (!same(r->edge_in, in->edge_spacing_in) || !same(r->studs_in, in->stud_spacing_in)) continue;
+        if (r->blocked != in->blocked) continue;
+        *row = (found){r->shear_plf, r->shear_plf, FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, r->source, r->known};
+        return 1;
+    }
+    return 0;
+}
+
+static frame_status find_gypsum(const frame_panel_shear_in *in, found *row) {
+    if (in->use != FRAME_PANEL_USE_WALL)
+        return frame_fail(FRAME_OUTSIDE_SCOPE, "sheathing", "gypsum wallboard", "wood panels in diaphragms",
+                          "sheathing: gypsum wallboard has values here for walls only");
+    if (in->edition == FRAME_SDPWS_2021)
+        return frame_fail(FRAME_NO_VALUE, "edition", "2021", "2015",
+                          "edition: the values of gypsum in the 2021 edition are not known here; they changed");
+    if (in->stud_spacing_in == FRAME_NOT_GIVEN)
+        return frame_fail(FRAME_REQUIRED, "stud_spacing_in", "", ">0..24 in",
+                          "stud_spacing_in: not given; the value of gypsum goes by it");
+    if (in_gypsum(in, row)) return FRAME_OK;
+    return frame_fail(FRAME_NO_VALUE, "nail", in->nail, "a row of SDPWS table 4.3C",
+                      "nail: %s has no row with this board, spacing, studs and blocking (SDPWS 4.3C)", in->nail);
+}
+
 static frame_status find_row(const frame_panel_shear_in *in, found *row) {
     const int wall = in->use == FRAME_PANEL_USE_WALL;
+    if (in->sheathing == FRAME_PANEL_GYPSUM) return find_gypsum(in, row);
     if (!wall && in->both_sides)
         return frame_fail(FRAME_CONFLICT, "both_sides", "yes", "no", "both_sides: a diaphragm is sheathed on one side");
     if (wall ? in_walls(in, row) : in_diaphragms(in, row)) return FRAME_OK;
@@ -64,7 +95,7 @@ static frame_status find_row(const frame_panel_shear_in *in, found *row) {
 static frame_status unblocked(const frame_panel_shear_in *in, frame_panel_shear_out *out) {
     static const double centres[] = {12, 16, 20, 24}, close[] = {1, 0.8, 0.6, 0.5}, wide[] = {0.8, 0.6, 0.5, 0.4};
     out->unblocked_factor = 1;
-    if (in->blocked || in->use != FRAME_PANEL_USE_WALL) return FRAME_OK;
+    if (in->blocked || in->use != FRAME_PANEL_USE_WALL || in->sheathing == FRAME_PANEL_GYPSUM) return FRAME_OK;
     if (in->stud_spacing_in == FRAME_NOT_GIVEN)
         return frame_fail(FRAME_REQUIRED, "stud_spacing_in", "", ">0..24 in",
                           "stud_spacing_in: not given; an unblocked wall's value goes by it");
@@ -111,23 +142,28 @@ static void remarks(const frame_panel_shear_in *in, frame_panel_shear_out *out) 
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_COLLECTOR) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_SEISMIC);
 }
 
+static double lighter(double gravity, frame_working *w) {
+    FRAME_GIVEN(w, G_framing, gravity, "", "specific gravity of the framing");
+    FRAME_STEP(w, k_gravity, fmin(1, 1 - (0.5 - G_framing)), "", "framing lighter than G 0.5",
+               "SDPWS tables 4.2A and 4.3A, notes, from memory");
+    return k_gravity;
+}
+
 static frame_status compute(const frame_panel_shear_in *in, frame_panel_shear_out *out, frame_working *w) {
     found row;
-    double gravity;
+    double gravity = 0.5;
     frame_known known;
+    const int gypsum = in->sheathing == FRAME_PANEL_GYPSUM;
     frame_status status = find_row(in, &row);
-    if (!status)
+    if (!status && !gypsum)
         status =
             frame_joint_gravity("framing_", in->framing_species, in->framing_specific_gravity, &gravity, &known, w);
     if (!status) status = unblocked(in, out);
     if (status) return status;
     const int wind = in->load == FRAME_LATERAL_WIND || in->edition == FRAME_SDPWS_2021;
     FRAME_TABLE(w, v_table, wind ? row.wind : row.seismic, "plf", "nominal unit shear", row.source);
-    FRAME_GIVEN(w, G_framing, gravity, "", "specific gravity of the framing");
-    FRAME_STEP(w, k_gravity, fmin(1, 1 - (0.5 - G_framing)), "", "framing lighter than G 0.5",
-               "SDPWS tables 4.2A and 4.3A, notes, from memory");
     out->nominal_plf = v_table;
-    out->gravity_factor = k_gravity;
+    out->gravity_factor = gypsum ? 1 : lighter(gravity, w);
     out->stiffness_osb_kip_per_in = row.osb;
     out->stiffness_plywood_kip_per_in = row.plywood;
     out->unit_plf = designed(in, v_table, out, w);

@@ -37,6 +37,13 @@ START_TEST(unit_shears) {
     CLOSE(out.unblocked_factor, 0.6);
     in.edge_spacing_in = 4;
     REFUSED(panel_shear, in, FRAME_OUTSIDE_SCOPE, "edge_spacing_in");
+    in = panels(), in.sheathing = FRAME_PANEL_GYPSUM, in.nail = "5d cooler", in.panel_in = 0.5, in.edge_spacing_in = 7;
+    REFUSED(panel_shear, in, FRAME_REQUIRED, "stud_spacing_in");
+    in.stud_spacing_in = 16, in.framing_specific_gravity = FRAME_NOT_GIVEN;
+    CHECKED(panel_shear, in, out);
+    CLOSE(out.unit_plf, 250.0 / 2);
+    in.edition = FRAME_SDPWS_2021;
+    REFUSED(panel_shear, in, FRAME_NO_VALUE, "edition");
     in = panels(), in.use = FRAME_PANEL_USE_DIAPHRAGM, in.both_sides = 1;
     REFUSED(panel_shear, in, FRAME_CONFLICT, "both_sides");
 }
