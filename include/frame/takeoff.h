@@ -1,32 +1,74 @@
 /** @file takeoff.h
- * What to buy and how to cut it: sticks from stock lengths.
+ * What to buy and how to cut it: sticks from stock lengths, parts from sheets.
  */
 #ifndef FRAME_TAKEOFF_H
 #define FRAME_TAKEOFF_H
 
 #include <frame/base.h>
+#include <frame/material.h>
 
 FRAME_BEGIN
 
-/** A kind of piece wanted. As a tuple or array: length, count. */
+/** What a price is the price of. */
+typedef int32_t frame_price_by;
+enum frame_price_by_values {
+    FRAME_PRICE_BY_BOARD = 1,     /**< "board" | "piece" | "each". One board of the length. */
+    FRAME_PRICE_BY_FOOT = 2,      /**< "foot" | "ft" | "linear foot". A foot of its length. */
+    FRAME_PRICE_BY_BOARD_FOOT = 3, /**< "board foot" | "bf". A board foot by the nominal size: the size must be given. */
+    FRAME_PRICE_BY_METRE = 4      /**< "metre" | "meter" | "m". A metre of its length. */
+};
+
+/** How a cutting plan is made. */
+typedef int32_t frame_stock_method;
+enum frame_stock_method_values {
+    FRAME_STOCK_METHOD_LEAST_COST = 1,   /**< "least cost" | "best". The least money, by search and proof. */
+    FRAME_STOCK_METHOD_BY_VALUE = 2,     /**< "by value". Board by board: of all stock filled longest pieces first, the one that costs least for what it holds; then each board exchanged for the cheapest that holds its pieces. */
+    FRAME_STOCK_METHOD_LONGEST = 3,      /**< "longest" | "longest stock". The longest stock only, longest pieces first into the first board that takes them. */
+    FRAME_STOCK_METHOD_ONE_LENGTH = 4    /**< "one length". One stock length for all, the cheapest that will do, filled in the same way. */
+};
+
+/** Why a search ended. */
+typedef int32_t frame_stock_end;
+enum frame_stock_end_values {
+    FRAME_STOCK_END_PROVEN = 1,    /**< "proven". No plan can be cheaper. */
+    FRAME_STOCK_END_EFFORT = 2,    /**< "effort". The search had taken its fill of steps, the same on every machine; a time limit lets it go on longer. */
+    FRAME_STOCK_END_TIME = 3,      /**< "time". The time limit was reached. */
+    FRAME_STOCK_END_CANCELLED = 4, /**< "cancelled". Whoever watched it had it stop. */
+    FRAME_STOCK_END_SIMPLE = 5     /**< "simple". A simple method was asked for; nothing was searched. */
+};
+
+/** A kind of piece wanted. As a tuple or array: length, count, name. */
 typedef struct frame_stock_piece {
     uint32_t struct_size, struct_id;
-    double length_in; /**< required : >0..1200. Length over all, long point to long point. */
-    int32_t count;    /**< 1 : 1..10000. How many. */
+    double length_in; /**< required : >0..1e6. Length over all, long point to long point. Longer than any stock only where it may be spliced. */
+    int32_t count;    /**< 1 : 1..1000000. How many. */
     int32_t spare;
     const char *name; /**< optional. Name of the piece ("rafter"). */
+    frame_size size;  /**< optional. Section: it is cut from stock of the same size, species and grade. */
+    frame_species species; /**< optional. Species. */
+    frame_grade grade; /**< optional. Grade. */
+    frame_bool may_rip; /**< no. Whether it may be ripped from wider stock of its thickness and species. Ripping voids the grade stamp (NDS 4.1.7): such a piece is marked non-structural. */
+    const double *splices_in; /**< optional : >0..1e6. Where it may be joined over a bearing, from one end; the lengths between are pieces of their own. */
+    size_t splice_count;      /**< count : 0..8. */
 } frame_stock_piece;
 /** Sets up a piece: every field not given. */
 FRAME_ELEMENT(stock_piece);
 
-/** A length of stock that can be had. As a tuple or array: length, price, available. */
+/** A length of stock that can be had. As a tuple or array: length, price, available, name. */
 typedef struct frame_stock_length {
     uint32_t struct_size, struct_id;
     double length_in;  /**< required : >0..1200. Length of the board. */
-    double price;      /**< required : 0..1e6. Price of one board, in the user's money; 0 for one on hand. */
+    double price;      /**< required : 0..1e6. Price, in the user's money; 0 for one on hand. */
     int32_t available; /**< optional : 0..1e6. How many there are; without it, as many as are needed. */
     int32_t spare;
     const char *name;  /**< optional. Name of the stock. */
+    frame_size size;   /**< optional. Section. */
+    frame_species species; /**< optional. Species. */
+    frame_grade grade; /**< optional. Grade. */
+    frame_price_by price_by; /**< board. What the price is the price of. */
+    double weight_plf; /**< optional : >0..1000. Weight of a foot of it, for the shopping list. */
+    const double *defects_from_to_in; /**< optional : 0..1200. Where each defect (a knot, a split) begins and ends, from one end, in pairs; what lies between stays usable. */
+    size_t defect_count;              /**< count : 0..200. */
 } frame_stock_length;
 /** Sets up a stock length: every field not given. */
 FRAME_ELEMENT(stock_length);
@@ -35,7 +77,9 @@ FRAME_ELEMENT(stock_length);
 typedef int32_t frame_stock_caution;
 enum frame_stock_caution_values {
     FRAME_STOCK_CAUTION_TRUE_STOCK = 0, /**< "true_stock". Look at defects, grade and true length of the stock in hand before cutting to this plan. */
-    FRAME_STOCK_CAUTION_NOT_PROVEN = 1  /**< "not_proven". Found by a quick method: a cheaper plan may exist down to the bound. */
+    FRAME_STOCK_CAUTION_NOT_PROVEN = 1, /**< "not_proven". Not proven to be the cheapest: one may exist down to the bound. */
+    FRAME_STOCK_CAUTION_RIPPED = 2,     /**< "ripped". Pieces ripped from wider stock have lost their grade stamp: not for structural use unless regraded (NDS 4.1.7). */
+    FRAME_STOCK_CAUTION_SPLICED = 3     /**< "spliced". Splices belong over a bearing, and a spliced member is not continuous there: check it so. */
 };
 /** What a cutting plan leaves unchecked. */
 typedef int32_t frame_stock_not_checked;
@@ -43,16 +87,23 @@ enum frame_stock_not_checked_values {
     FRAME_STOCK_UNCHECKED_ENDS = 0 /**< "ends". Whether neighbours' angled ends could share a cut: each piece takes its full length over all. */
 };
 
-/** Pieces wanted and stock to cut them from, all of one section and grade. */
+/** Pieces wanted and stock to cut them from. Pieces and stock of several sections, species and grades may be given at once: what is
+ * cut from what goes by size, species and grade. */
 typedef struct frame_stock_plan_in {
     uint32_t struct_size, struct_id;
     const frame_stock_piece *pieces; /**< required. The pieces wanted. */
-    size_t piece_count;              /**< count : 1..1000. */
+    size_t piece_count;              /**< count : 1..10000. */
     const frame_stock_length *stock; /**< required. The stock lengths. */
-    size_t stock_count;              /**< count : 1..100. */
+    size_t stock_count;              /**< count : 1..1000. */
     double kerf_in;                  /**< 0.125 : 0..2. What one cut turns to dust. */
     double end_trim_in;              /**< 0 : 0..24. What is cut off one end of each board before the first piece. */
-    double time_limit_s;             /**< optional : >0..1e6. Time the search may take; the quick method of today never needs it. */
+    double time_limit_s;             /**< optional : >0..1e6. Time the search may take. Without it the search ends after so many steps, the same on every machine. */
+    double rip_kerf_in;              /**< "the kerf" : 0..2. What one rip along the board turns to dust. */
+    double kept_offcut_in;           /**< optional : >0..1200. Shortest offcut that is worth keeping. */
+    double kept_foot_price;          /**< 0 : 0..1e5. What a foot of a kept offcut of bought stock is worth; no more than what the stock costs by the foot. */
+    double splice_price;             /**< 0 : 0..1e5. What one splice costs. */
+    frame_stock_method method;       /**< least cost. How the plan is made. */
+    int32_t spare;
 } frame_stock_plan_in;
 
 /** Figures of a cutting plan. */
@@ -62,16 +113,28 @@ typedef struct frame_stock_plan_out {
     uint64_t cautions;    /**< bits : stock_caution. Cautions. */
     uint64_t not_checked; /**< bits : stock_not_checked. What was not checked. */
     frame_known known;    /**< Prices and lengths from the caller. */
-    frame_bool optimal;   /**< Whether no plan can be cheaper: the cost has met the bound. */
+    frame_bool optimal;   /**< Whether no plan can be cheaper: the net cost has met the bound. */
     double cost;          /**< Price of all boards of the plan. */
-    double bound;         /**< No plan costs less than this. */
+    double bound;         /**< No plan's net cost is less than this. */
     double first_fit_cost; /**< What first-fit into the longest stock would have cost, longest pieces first; not given where there is not enough of it. */
     double piece_length_in; /**< Length of all pieces. */
     double stock_length_in; /**< Length of all boards. */
     double offcut_length_in; /**< Length of what is left over, the dust of the saw not counted. */
-    double waste_share;   /**< Share of the stock's length that is not in a piece. */
+    double waste_share;   /**< Share of the stock's length that is not in a piece; of ripped boards, of the area. */
     int32_t boards_used;  /**< Boards to buy or take. */
     int32_t pieces_cut;   /**< Pieces cut from them. */
+    double net_cost;      /**< Cost, with what splices cost, less what kept offcuts are worth: what the plan makes least. */
+    double offcut_price;  /**< What the kept offcuts are worth. */
+    double splice_price;  /**< What the splices cost. */
+    double gap_share;     /**< By how large a share of the net cost a cheaper plan could be cheaper at most. */
+    double one_length_cost; /**< What buying one stock length only would have cost, the cheapest that will do; not given where none will. */
+    double by_value_cost; /**< What choosing board by board would have cost; not given where it fails. */
+    double board_feet;    /**< Board feet of all boards with a size, by the nominal size. */
+    double weight_lb;     /**< Weight of all boards whose weight was given. */
+    int32_t patterns;     /**< Distinct ways in which boards are cut. */
+    int32_t splices;      /**< Splices made. */
+    frame_stock_end ended; /**< Why the search ended. */
+    int32_t spare;
 } frame_stock_plan_out;
 
 /** A board of the plan. */
@@ -79,11 +142,16 @@ typedef struct frame_stock_plan_board {
     uint32_t struct_size, struct_id;
     double length_in;     /**< Length of the board. */
     double price;         /**< Its price. */
-    double offcut_in;     /**< What is left of it. */
+    double offcut_in;     /**< What is left of it, the longest piece of it where there are several. */
     int32_t stock;        /**< Place of its kind in the list of stock, from 0. */
     int32_t spare;
     uint32_t piece_first; /**< range : pieces. The pieces cut from it, in order from the hooked end. */
     uint32_t piece_count; /**< count. */
+    const char *name;     /**< Name of the stock. */
+    frame_size size;      /**< Section. */
+    int32_t alike;        /**< Boards of the same number are cut alike. */
+    frame_bool ripped;    /**< Whether it is ripped into strips first. */
+    int32_t spare2;
 } frame_stock_plan_board;
 
 /** A piece on a board. */
@@ -95,17 +163,68 @@ typedef struct frame_stock_plan_piece {
     int32_t piece;     /**< Place of its kind in the list of pieces, from 0. */
     int32_t board;     /**< The board it lies on, from 0. */
     const char *name;  /**< Name of the piece. */
+    double part_from_in; /**< Of a spliced piece: where this part of it begins, from its end; 0 of a whole one. */
+    int32_t copy;      /**< Which of its kind it is, from 0; the parts of a spliced piece have the same number. */
+    int32_t strip;     /**< Of a ripped board: the strip it lies on, from 0 at the reference edge; -1 otherwise. */
+    frame_bool non_structural; /**< Whether ripping has voided its grade. */
+    int32_t spare;
 } frame_stock_plan_piece;
 
-/** Cuts pieces from stock lengths for little money by a quick method: longest pieces first, each of several ways tried, each
- * board then exchanged for the cheapest that holds its pieces. A board of length L holds pieces when their lengths, the
- * kerfs between them and the end trim are no more than L. FRAME_IMPOSSIBLE when a piece is longer than every stock (it is
- * named) or the stock available does not suffice; FRAME_TOO_LARGE beyond 20,000 pieces. */
+/** A line of the shopping list: so many boards of a kind. */
+typedef struct frame_stock_plan_purchase {
+    uint32_t struct_size, struct_id;
+    const char *name;  /**< Name of the stock. */
+    double length_in;  /**< Length of a board. */
+    double price;      /**< Price of a board. */
+    double total;      /**< Price of all. */
+    double board_feet; /**< Board feet of all, by the nominal size; not given without a size. */
+    double weight_lb;  /**< Weight of all; not given without a weight. */
+    frame_size size;   /**< Section. */
+    frame_species species; /**< Species. */
+    frame_grade grade; /**< Grade. */
+    int32_t count;     /**< How many. */
+    int32_t stock;     /**< Place in the list of stock, from 0. */
+    int32_t spare;
+} frame_stock_plan_purchase;
+
+/** A length that is left over. */
+typedef struct frame_stock_plan_offcut {
+    uint32_t struct_size, struct_id;
+    double length_in; /**< Its length. */
+    double from_in;   /**< Where it begins on its board, from the hooked end. */
+    double width_in;  /**< Width of the strip of a ripped board; not given of a whole one. */
+    double price;     /**< What it is worth; 0 when it is not kept or was on hand before. */
+    frame_size size;  /**< Section of the board or, of a ripped one, of the strip; not given where no size fits. */
+    int32_t board;    /**< The board it is left of, from 0. */
+    frame_bool kept;  /**< Whether it is long enough to keep. */
+    int32_t strip;    /**< The strip it is left of, from 0; -1 of a whole board. */
+} frame_stock_plan_offcut;
+
+/** A strip of a ripped board. */
+typedef struct frame_stock_plan_strip {
+    uint32_t struct_size, struct_id;
+    double width_in; /**< Its width. */
+    double from_in;  /**< Where it begins, from the reference edge. */
+    int32_t board;   /**< The board it is ripped from, from 0. */
+    int32_t strip;   /**< Its number on that board, from 0. */
+} frame_stock_plan_strip;
+
+/** Cuts pieces from stock lengths for the least money. A board of length L holds pieces when their lengths, the kerfs between them
+ * and the end trim are no more than L; between two defects likewise. The search bounds the cost by plans that cut boards in
+ * fractions, made pattern by pattern, searches over how many boards there are of each kind, and says optimal only when the bound
+ * is met. Of plans of equal cost it gives one of few boards, few distinct patterns and long offcuts. FRAME_IMPOSSIBLE when a piece
+ * is longer than every stock (it is named) or the stock available does not suffice; FRAME_TOO_LARGE beyond 1,000,000 pieces. */
 FRAME_ANSWER(stock_plan);
-/** The boards, longest pieces first. */
+/** The boards, by stock, those cut alike together. */
 FRAME_ANSWER_LIST(stock_plan, board, boards);
 /** The pieces, board by board. */
 FRAME_ANSWER_LIST(stock_plan, piece, pieces);
+/** The shopping list, by stock. */
+FRAME_ANSWER_LIST(stock_plan, purchase, purchases);
+/** What is left over, board by board; slivers under 1/16 in are not listed. */
+FRAME_ANSWER_LIST(stock_plan, offcut, offcuts);
+/** The strips of ripped boards, board by board. */
+FRAME_ANSWER_LIST(stock_plan, strip, strips);
 
 FRAME_END
 

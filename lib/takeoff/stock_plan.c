@@ -1,216 +1,165 @@
-/* The cutting plan: the best of several quick packings, written out board by board. */
+/* The cutting plan: the order made a job of whole numbers, searched component by component, written out. */
 #include <math.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "base/number.h"
-#include "takeoff/packing.h"
+#include "takeoff/boards.h"
+#include "takeoff/component.h"
+#include "takeoff/simple.h"
+#include "takeoff/stock_answer.h"
 #include "takeoff_facts.h"
 #include "working/calculation.h"
 
-enum { BOARDS = 0, PIECES = 1, MOST_PIECES = 20000 };
+/* What a search takes without a time limit: some seconds. */
+static const double MOST_STEPS = 3e9;
 
-/* One single piece, and the kind it is of. */
-typedef struct single {
-    double length;
-    int32_t kind;
-    int32_t spare;
-} single;
+typedef struct solving {
+    frame_order order;
+    frame_cut_plan plan;
+    frame_effort effort;
+    int64_t bound; /* in the smallest unit of money */
+    int proven, spare;
+} solving;
 
-typedef struct plan {
-    single *singles;
-    double *lengths;
-    frame_packing_stock *stock;
-    frame_packing_job job;
-    frame_packing best, other;
-} plan;
-
-static int longer_first(const void *a, const void *b) {
-    const single *one = a, *two = b;
-    if (one->length != two->length) return one->length > two->length ? -1 : 1;
-    return (one->kind > two->kind) - (one->kind < two->kind);
-}
-
-static frame_status count_pieces(const frame_stock_plan_in *in, size_t *total) {
-    *total = 0;
-    for (size_t i = 0; i < in->piece_count; i++) {
+static frame_status not_enough(const solving *of, const frame_boards *boards, const frame_component *component) {
+    const frame_relaxed *relaxed = &boards->relaxed;
+    size_t worst = 0;
+    double most = -1;
+    for (size_t i = 0; i < component->job.item_count; i++) {
+        const double missing = frame_linear_level(&relaxed->linear, (int32_t)i);
+        if (missing > most) worst = i, most = missing;
+    }
+    const int32_t item = (int32_t)FRAME_ITEM(uint32_t, component->item_of, worst);
+    for (size_t c = 0; c < of->order.claims.count; c++) {
+        const frame_order_claim *claim = &FRAME_ITEM(frame_order_claim, of->order.claims, c);
+        if (claim->item != item) continue;
         frame_stock_piece piece;
-        frame_stock_piece_item(in->pieces, i, &piece);
-        *total += (size_t)piece.count;
+        char length[32];
+        frame_stock_piece_item(of->order.in->pieces, (size_t)claim->piece, &piece);
+        frame_number_print(claim->length_in, 10, length, sizeof length);
+        return frame_fail(
+            FRAME_IMPOSSIBLE, "stock", "", "more boards available",
+            "stock: the boards available do not suffice for all pieces; short of %s (pieces[%d], %s in) among others",
+            piece.name ? piece.name : "a piece", (int)claim->piece, length);
     }
-    return *total <= MOST_PIECES
-               ? FRAME_OK
-               : frame_fail_number(FRAME_TOO_LARGE, "pieces", (double)*total, "at most 20,000 pieces in all");
+    return FRAME_INTERNAL;
 }
 
-static frame_status read_stock(const frame_stock_plan_in *in, plan *made) {
-    for (size_t s = 0; s < in->stock_count; s++) {
-        frame_stock_length stock;
-        frame_stock_length_item(in->stock, s, &stock);
-        made->stock[s].length = stock.length_in - in->end_trim_in;
-        made->stock[s].price = stock.price;
-        made->stock[s].available = stock.available == FRAME_NOT_GIVEN_INT ? INT64_MAX : stock.available;
-    }
-    return FRAME_OK;
-}
-
-static frame_status refuse_long(const plan *made, const frame_stock_plan_in *in) {
-    double longest = 0;
-    for (size_t s = 0; s < in->stock_count; s++)
-        if (made->stock[s].available > 0 && made->stock[s].length > longest) longest = made->stock[s].length;
-    if (made->singles[0].length <= longest + 1e-6) return FRAME_OK;
-    frame_stock_piece piece;
-    char field[48], value[32], valid[96], most[32];
-    frame_stock_piece_item(in->pieces, (size_t)made->singles[0].kind, &piece);
-    snprintf(field, sizeof field, "pieces[%d].length_in", (int)made->singles[0].kind);
-    frame_number_print(piece.length_in, 10, value, sizeof value);
-    frame_number_print(longest, 10, most, sizeof most);
-    snprintf(valid, sizeof valid, "at most %s in, the longest stock less the end trim", most);
-    return frame_fail(FRAME_IMPOSSIBLE, field, value, valid, "%s: %s in (%s) is longer than every stock; valid is %s",
-                      field, value, piece.name ? piece.name : "a piece", valid);
-}
-
-static frame_status read_job(const frame_stock_plan_in *in, plan *made) {
-    size_t total;
-    frame_status status = count_pieces(in, &total);
-    if (status) return status;
-    made->singles = frame_take_zeroed(total, sizeof *made->singles);
-    made->lengths = frame_take_zeroed(total, sizeof *made->lengths);
-    made->stock = frame_take_zeroed(in->stock_count, sizeof *made->stock);
-    if (!made->singles || !made->lengths || !made->stock) return FRAME_NO_MEMORY;
-    size_t at = 0;
-    for (size_t i = 0; i < in->piece_count; i++) {
-        frame_stock_piece piece;
-        frame_stock_piece_item(in->pieces, i, &piece);
-        for (int32_t n = 0; n < piece.count; n++) made->singles[at++] = (single){piece.length_in, (int32_t)i, 0};
-    }
-    qsort(made->singles, total, sizeof *made->singles, longer_first);
-    for (size_t i = 0; i < total; i++) made->lengths[i] = made->singles[i].length;
-    read_stock(in, made);
-    made->job = (frame_packing_job){made->lengths, total, made->stock, in->stock_count, in->kerf_in};
-    if (in->kerf_in > made->singles[0].length)
-        return frame_fail_number(FRAME_IMPOSSIBLE, "kerf_in", in->kerf_in, "less than the longest piece");
-    if ((status = refuse_long(made, in))) return status;
-    if ((status = frame_packing_new(&made->best, &made->job))) return status;
-    return frame_packing_new(&made->other, &made->job);
-}
-
-static void keep_cheaper(plan *made) {
-    if (!made->other.found) return;
-    const int cheaper =
-        !made->best.found || made->other.cost < made->best.cost - 1e-9 ||
-        (made->other.cost <= made->best.cost + 1e-9 && made->other.boards.count < made->best.boards.count);
-    if (!cheaper) return;
-    const frame_packing kept = made->best;
-    made->best = made->other;
-    made->other = kept;
-}
-
-static frame_status search(plan *made, frame_stock_plan_out *out) {
-    size_t longest = 0;
-    for (size_t s = 1; s < made->job.stock_count; s++)
-        if (made->stock[s].length > made->stock[longest].length) longest = s;
-    frame_status status = frame_pack_first_fit(&made->job, longest, 1, &made->other);
-    if (!status && made->other.found) out->first_fit_cost = made->other.cost;
-    if (!status) keep_cheaper(made);
-    for (size_t s = 0; s < made->job.stock_count && !status; s++) {
-        status = frame_pack_first_fit(&made->job, s, 0, &made->other);
-        if (!status) keep_cheaper(made);
-    }
-    if (!status) status = frame_pack_by_value(&made->job, &made->other);
-    if (!status) keep_cheaper(made);
-    if (!status && !made->best.found)
+static frame_status search(solving *of, frame_component *component) {
+    frame_boards boards;
+    int impossible = 0;
+    frame_status status = frame_boards_begin(&boards, &component->job, &of->effort);
+    if (!status) status = frame_cut_simplest(&component->job, &boards.best);
+    if (!status) status = frame_boards_search(&boards, &impossible);
+    if (!status && impossible) status = not_enough(of, &boards, component);
+    if (!status && !boards.best.found)
         status = frame_fail(FRAME_IMPOSSIBLE, "stock", "", "more boards available",
-                            "stock: the boards available do not suffice for all pieces");
+                            "stock: no plan was found that makes do with the boards available");
+    if (!status) status = frame_component_add(component, &of->order.job, &boards.best, &of->plan);
+    of->bound += boards.bound / of->order.job.money_unit;
+    of->proven = of->proven && boards.proven;
+    frame_boards_give(&boards);
     return status;
 }
 
-/* Writes one board and its pieces: longest first from the hooked end. */
-static frame_status write_board(const frame_stock_plan_in *in, const plan *made, int32_t number, frame_answer *answer) {
-    const frame_packing_board *packed = &FRAME_ITEM(frame_packing_board, made->best.boards, number);
-    frame_stock_length stock;
-    frame_stock_length_item(in->stock, (size_t)packed->stock, &stock);
-    frame_stock_plan_board *board = frame_answer_add(answer, BOARDS);
-    if (!board) return FRAME_NO_MEMORY;
-    board->length_in = stock.length_in;
-    board->price = stock.price;
-    board->stock = packed->stock;
-    board->piece_first = (uint32_t)answer->lists[PIECES].count;
-    double at = in->end_trim_in;
-    for (size_t i = 0; i < made->job.piece_count; i++) {
-        if (made->best.board_of[i] != number) continue;
-        frame_stock_piece kind;
-        frame_stock_piece_item(in->pieces, (size_t)made->singles[i].kind, &kind);
-        frame_stock_plan_piece *piece = frame_answer_add(answer, PIECES);
-        if (!piece) return FRAME_NO_MEMORY;
-        piece->length_in = kind.length_in;
-        piece->from_in = at;
-        piece->to_in = at + kind.length_in;
-        piece->piece = made->singles[i].kind;
-        piece->board = number;
-        piece->name = frame_answer_text(answer, kind.name);
-        at = piece->to_in + in->kerf_in;
+/* Each component may take its share of what effort is left. */
+static frame_status search_all(solving *of) {
+    const frame_cut_job *job = &of->order.job;
+    const frame_stock_plan_in *in = of->order.in;
+    int32_t *component_of = frame_take((size_t)job->group_count * sizeof *component_of);
+    if (!component_of) return FRAME_NO_MEMORY;
+    const int32_t count = frame_component_count(job, component_of);
+    frame_status status = FRAME_OK;
+    of->proven = 1;
+    frame_effort_begin(&of->effort, in->time_limit_s, MOST_STEPS);
+    for (int32_t c = 0; !status && c < count; c++) {
+        frame_component component;
+        frame_effort_share(&of->effort, count - c);
+        status = frame_component_take(&component, job, component_of, c);
+        if (!status) status = search(of, &component);
+        frame_component_give(&component);
     }
-    board->piece_count = (uint32_t)answer->lists[PIECES].count - board->piece_first;
-    board->offcut_in = fmax(stock.length_in - at, 0); /* the last kerf parts the offcut */
-    return FRAME_OK;
+    frame_give(component_of);
+    return status;
 }
 
-static void sum_up(const plan *made, frame_answer *answer, frame_stock_plan_out *out) {
-    out->piece_length_in = out->stock_length_in = out->offcut_length_in = 0;
-    for (size_t i = 0; i < made->job.piece_count; i++) out->piece_length_in += made->lengths[i];
-    for (size_t b = 0; b < answer->lists[BOARDS].count; b++) {
-        const frame_stock_plan_board *board = &FRAME_ANSWER_ITEM(frame_stock_plan_board, answer, BOARDS, b);
-        out->stock_length_in += board->length_in;
-        out->offcut_length_in += board->offcut_in;
+static frame_status plan_simply(solving *of) {
+    const frame_status status = frame_cut_simple(&of->order.job, of->order.in->method, &of->plan);
+    if (status || of->plan.found) return status;
+    return frame_fail(FRAME_IMPOSSIBLE, "method", frame_word_text("stock_method", of->order.in->method),
+                      "a method that may choose between stock lengths",
+                      "method: the boards this method may take do not suffice for all pieces");
+}
+
+static frame_status compare(const solving *of, frame_stock_plan_out *out) {
+    double *const costs[] = {&out->first_fit_cost, &out->one_length_cost, &out->by_value_cost};
+    static const frame_stock_method methods[] = {FRAME_STOCK_METHOD_LONGEST, FRAME_STOCK_METHOD_ONE_LENGTH,
+                                                 FRAME_STOCK_METHOD_BY_VALUE};
+    frame_cut_plan plan;
+    frame_status status = FRAME_OK;
+    frame_cut_plan_begin(&plan);
+    for (size_t m = 0; !status && m < 3; m++) {
+        status = frame_cut_simple(&of->order.job, methods[m], &plan);
+        if (!status && plan.found) *costs[m] = frame_order_money(&of->order, &plan);
     }
-    out->waste_share = 1 - out->piece_length_in / out->stock_length_in;
-    out->boards_used = (int32_t)answer->lists[BOARDS].count;
-    out->pieces_cut = (int32_t)made->job.piece_count;
-    out->cost = made->best.cost;
-    out->bound = fmin(frame_packing_bound(&made->job), out->cost);
-    out->optimal = out->cost <= out->bound + 1e-9;
-    out->known = FRAME_KNOWN_USER;
-    out->cautions = FRAME_BIT(FRAME_STOCK_CAUTION_TRUE_STOCK);
+    frame_cut_plan_give(&plan);
+    return status;
+}
+
+static frame_stock_end end_of(const solving *of) {
+    if (of->order.in->method != FRAME_STOCK_METHOD_LEAST_COST) return FRAME_STOCK_END_SIMPLE;
+    if (of->proven) return FRAME_STOCK_END_PROVEN;
+    if (of->effort.cancelled) return FRAME_STOCK_END_CANCELLED;
+    return of->order.in->time_limit_s == FRAME_NOT_GIVEN ? FRAME_STOCK_END_EFFORT : FRAME_STOCK_END_TIME;
+}
+
+static void judge(const solving *of, frame_stock_plan_out *out) {
+    out->optimal = of->proven;
+    out->ended = end_of(of);
+    out->bound = of->proven ? out->net_cost : fmin((double)of->bound / of->order.money, out->net_cost);
+    out->gap_share = out->net_cost > 0 ? (out->net_cost - out->bound) / out->net_cost : 0;
     if (!out->optimal) out->cautions |= FRAME_BIT(FRAME_STOCK_CAUTION_NOT_PROVEN);
-    out->not_checked = FRAME_BIT(FRAME_STOCK_UNCHECKED_ENDS);
 }
 
-static void record(const frame_stock_plan_in *in, const plan *made, const frame_stock_plan_out *out, frame_working *w) {
+static void record(const frame_stock_plan_in *in, const frame_stock_plan_out *out, frame_working *w) {
     FRAME_HEADING(w, "Cutting plan");
-    FRAME_GIVEN(w, n, (double)made->job.piece_count, "", "pieces");
+    FRAME_GIVEN(w, n, (double)out->pieces_cut, "", "pieces");
     FRAME_GIVEN(w, kerf, in->kerf_in, "in", "kerf");
     FRAME_GIVEN(w, L_pieces, out->piece_length_in, "in", "length of all pieces");
     FRAME_GIVEN(w, L_stock, out->stock_length_in, "in", "length of all boards");
-    FRAME_STEP(w, waste, 1 - L_pieces / L_stock, "", "share of the stock not in a piece", "arithmetic");
-    FRAME_GIVEN(w, bound, out->bound, "", "no plan costs less: each piece's share of the cheapest stock by length");
-    FRAME_GIVEN(w, cost, out->cost, "", "price of the boards of this plan");
+    FRAME_STEP(w, rest, L_stock - L_pieces, "in", "offcuts and what the saw turned to dust", "arithmetic");
+    FRAME_GIVEN(w, price, out->cost, "", "price of the boards of this plan");
+    FRAME_GIVEN(w, splices, out->splice_price, "", "price of the splices");
+    FRAME_GIVEN(w, offcuts, out->offcut_price, "", "worth of the offcuts that are kept");
+    FRAME_STEP(w, cost, price + splices - offcuts, "", "net cost: what the plan makes least", "arithmetic");
+    FRAME_GIVEN(w, bound, out->bound, "",
+                "no plan costs less: plans that cut boards in fractions, and whole boards counted");
     FRAME_STEP(w, gap, cost - bound, "", "what a better plan could save at most", "arithmetic");
-    (void)n, (void)kerf, (void)waste, (void)gap;
+    (void)n, (void)kerf, (void)rest, (void)gap;
 }
 
-static frame_status solve_with(const frame_stock_plan_in *in, plan *made, frame_answer *answer,
-                               frame_stock_plan_out *out, frame_working *w) {
-    frame_status status = read_job(in, made);
-    if (!status) status = search(made, out);
-    for (size_t b = 0; !status && b < made->best.boards.count; b++) status = write_board(in, made, (int32_t)b, answer);
+static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_plan_out *out, frame_working *w) {
+    frame_status status = of->order.in->method == FRAME_STOCK_METHOD_LEAST_COST ? search_all(of) : plan_simply(of);
+    if (!status) status = frame_cut_plan_merge(&of->plan, &of->order.job);
+    if (!status) status = frame_stock_answer(&of->order, &of->plan, answer);
+    if (!status) status = compare(of, out);
     if (status) return status;
-    sum_up(made, answer, out);
-    if (w) record(in, made, out, w);
+    frame_stock_answer_figures(&of->order, &of->plan, answer, out);
+    judge(of, out);
+    if (w) record(of->order.in, out, w);
     return FRAME_OK;
 }
 
 static frame_status solve(const frame_stock_plan_in *in, frame_answer *answer, frame_stock_plan_out *out,
                           frame_working *w) {
-    plan made;
-    memset(&made, 0, sizeof made);
-    const frame_status status = solve_with(in, &made, answer, out, w);
-    frame_packing_give(&made.best);
-    frame_packing_give(&made.other);
-    frame_give(made.stock);
-    frame_give(made.lengths);
-    frame_give(made.singles);
+    solving of;
+    memset(&of, 0, sizeof of);
+    frame_cut_plan_begin(&of.plan);
+    frame_status status = frame_order_make(&of.order, in);
+    if (!status) status = solve_with(&of, answer, out, w);
+    frame_cut_plan_give(&of.plan);
+    frame_order_give(&of.order);
     return status;
 }
 

@@ -1,80 +1,6 @@
-/* Cutting plans: every plan is verified piece by piece, independently of how it was found. */
-#include <check.h>
-#include <math.h>
-#include <stdlib.h>
-#include <string.h>
-
-#include <frame/frame.h>
-
-enum { MOST = 40 };
-
-typedef struct job {
-    frame_stock_piece pieces[MOST];
-    frame_stock_length stock[MOST];
-    frame_stock_plan_in in;
-} job;
-
-static void begin(job *made) {
-    memset(made, 0, sizeof *made);
-    frame_stock_plan_in_init(&made->in);
-    made->in.pieces = made->pieces;
-    made->in.stock = made->stock;
-}
-
-static void want(job *made, double length, int32_t count) {
-    frame_stock_piece *piece = &made->pieces[made->in.piece_count++];
-    frame_stock_piece_init(piece);
-    piece->length_in = length;
-    piece->count = count;
-}
-
-static void have(job *made, double length, double price, int32_t available) {
-    frame_stock_length *stock = &made->stock[made->in.stock_count++];
-    frame_stock_length_init(stock);
-    stock->length_in = length;
-    stock->price = price;
-    stock->available = available;
-}
-
-/* Lengths, kerfs, counts, availability, money: all anew from the plan's lists. */
-static void verify(const job *made, const frame_stock_plan *plan) {
-    int32_t cut[MOST] = {0}, used[MOST] = {0};
-    double cost = 0;
-    frame_stock_plan_out out;
-    ck_assert_int_eq(frame_stock_plan_result(plan, &out), FRAME_OK);
-    const double kerf = made->in.kerf_in == FRAME_NOT_GIVEN ? 0.125 : made->in.kerf_in;
-    const double trim = made->in.end_trim_in == FRAME_NOT_GIVEN ? 0 : made->in.end_trim_in;
-    uint32_t next = 0;
-    for (size_t b = 0; b < frame_stock_plan_board_count(plan); b++) {
-        frame_stock_plan_board board;
-        ck_assert_int_eq(frame_stock_plan_board_at(plan, b, &board), FRAME_OK);
-        ck_assert_double_eq(board.length_in, made->stock[board.stock].length_in);
-        ck_assert_uint_eq(board.piece_first, next);
-        ck_assert_uint_gt(board.piece_count, 0);
-        next += board.piece_count;
-        used[board.stock]++;
-        cost += made->stock[board.stock].price;
-        double at = trim;
-        for (uint32_t p = 0; p < board.piece_count; p++) {
-            frame_stock_plan_piece piece;
-            ck_assert_int_eq(frame_stock_plan_piece_at(plan, board.piece_first + p, &piece), FRAME_OK);
-            ck_assert_double_eq_tol(piece.from_in, at, 1e-9);
-            ck_assert_double_eq_tol(piece.to_in - piece.from_in, made->pieces[piece.piece].length_in, 1e-9);
-            ck_assert_double_le(piece.to_in, board.length_in + 1e-6);
-            ck_assert_int_eq(piece.board, (int)b);
-            cut[piece.piece]++;
-            at = piece.to_in + kerf;
-        }
-    }
-    for (size_t i = 0; i < made->in.piece_count; i++)
-        ck_assert_int_eq(cut[i], made->pieces[i].count == FRAME_NOT_GIVEN_INT ? 1 : made->pieces[i].count);
-    for (size_t s = 0; s < made->in.stock_count; s++)
-        if (made->stock[s].available != FRAME_NOT_GIVEN_INT) ck_assert_int_le(used[s], made->stock[s].available);
-    ck_assert_double_eq_tol(out.cost, cost, 1e-9);
-    ck_assert_double_le(out.bound, out.cost + 1e-9);
-    if (out.first_fit_cost != FRAME_NOT_GIVEN) ck_assert_double_le(out.cost, out.first_fit_cost + 1e-9);
-    if (out.optimal) ck_assert_double_ge(out.bound, out.cost - 1e-9);
-}
+/* Cutting plans: every plan is verified piece by piece, independently of how it was found; plans of few pieces against
+ * all plans there are. */
+#include "plan_check.h"
 
 START_TEST(a_shed_roof) {
     job made;
@@ -115,7 +41,7 @@ END_TEST
 
 START_TEST(random_jobs) {
     srand(7);
-    for (int n = 0; n < 400; n++) {
+    for (int n = 0; n < 100; n++) {
         job made;
         frame_stock_plan *plan;
         begin(&made);
@@ -124,6 +50,279 @@ START_TEST(random_jobs) {
         for (int s = 0; s < stocks; s++)
             have(&made, 96 + 24 * (rand() % 7), 5 + rand() % 2000 / 100.0, s ? rand() % 20 : FRAME_NOT_GIVEN_INT);
         if (n % 3 == 0) made.in.end_trim_in = 0.5;
+        ck_assert_msg(frame_stock_plan_solve(&made.in, &plan, NULL) == FRAME_OK, "%s", frame_error_text());
+        verify(&made, plan);
+        frame_stock_plan_free(plan);
+    }
+}
+END_TEST
+
+/* -- all plans there are: the least cost of every set of pieces, from those of smaller sets -- */
+
+typedef struct all_plans {
+    double lengths[10], cost[1 << 10][4]; /* by set, and by how many of the last stock are used */
+    int count, most_of_last;
+} all_plans;
+
+static double room_for(const job *made, const all_plans *of, int set) {
+    double length = given(made->in.end_trim_in, 0);
+    int pieces = 0;
+    for (int i = 0; i < of->count; i++)
+        if (set >> i & 1) length += of->lengths[i] + (pieces++ ? given(made->in.kerf_in, 0.125) : 0);
+    return length;
+}
+
+static double least_of_all(const job *made, all_plans *of) {
+    const int last = (int)made->in.stock_count - 1;
+    of->count = 0;
+    for (size_t i = 0; i < made->in.piece_count; i++)
+        for (int n = 0; n < made->pieces[i].count; n++) of->lengths[of->count++] = made->pieces[i].length_in;
+    for (int set = 0; set < 1 << of->count; set++)
+        for (int used = 0; used <= of->most_of_last; used++) of->cost[set][used] = set ? INFINITY : 0;
+    for (int set = 1; set < 1 << of->count; set++)
+        for (int part = set; part; part = (part - 1) & set) {
+            const double room = room_for(made, of, part);
+            for (int s = 0; s <= last; s++) {
+                if (room > made->stock[s].length_in + 1e-9) continue;
+                for (int used = 0; used + (s == last) <= of->most_of_last; used++)
+                    of->cost[set][used + (s == last)] =
+                        fmin(of->cost[set][used + (s == last)], of->cost[set ^ part][used] + price_of(&made->stock[s]));
+            }
+        }
+    double least = INFINITY;
+    for (int used = 0; used <= of->most_of_last; used++) least = fmin(least, of->cost[(1 << of->count) - 1][used]);
+    return least;
+}
+
+START_TEST(no_plan_there_is_costs_less) {
+    static all_plans all;
+    srand(11);
+    for (int n = 0; n < 120; n++) {
+        job made;
+        frame_stock_plan *plan;
+        frame_stock_plan_out out;
+        begin(&made);
+        int pieces = 3 + rand() % 6;
+        while (pieces > 0) {
+            const int count = 1 + rand() % (pieces < 3 ? pieces : 3);
+            want(&made, 10 + rand() % 1200 / 16.0, count);
+            pieces -= count;
+        }
+        have(&made, 96, 5 + rand() % 300 / 100.0, FRAME_NOT_GIVEN_INT);
+        have(&made, 144, 8 + rand() % 300 / 100.0, FRAME_NOT_GIVEN_INT)->price_by =
+            n % 4 == 3 ? FRAME_PRICE_BY_METRE : FRAME_PRICE_BY_BOARD;
+        all.most_of_last = rand() % 3;
+        have(&made, 90 + rand() % 100, n % 3 ? rand() % 500 / 100.0 : 0, all.most_of_last);
+        ck_assert_msg(frame_stock_plan_solve(&made.in, &plan, NULL) == FRAME_OK, "%s", frame_error_text());
+        verify(&made, plan);
+        frame_stock_plan_result(plan, &out);
+        ck_assert_int_eq(out.optimal, 1);
+        ck_assert_double_eq_tol(out.cost, least_of_all(&made, &all), 1e-5);
+        frame_stock_plan_free(plan);
+    }
+}
+END_TEST
+
+/* -- what else a job may be -- */
+
+START_TEST(several_sections_at_once) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    want(&made, 80, 7)->size = FRAME_SIZE(2, 6);
+    want(&made, 70, 5)->size = FRAME_SIZE(2, 10);
+    frame_stock_length *stock = have(&made, 192, 1, FRAME_NOT_GIVEN_INT);
+    stock->size = FRAME_SIZE(2, 6), stock->price_by = FRAME_PRICE_BY_BOARD_FOOT, stock->weight_plf = 2;
+    stock = have(&made, 144, 2, FRAME_NOT_GIVEN_INT);
+    stock->size = FRAME_SIZE(2, 10), stock->price_by = FRAME_PRICE_BY_FOOT;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq_tol(out.cost, 4 * 16 + 3 * 24, 1e-9); /* 2x6: 16 bf to a board; two pieces to every board */
+    ck_assert_double_eq_tol(out.board_feet, 4 * 16 + 3 * 20, 1e-9);
+    ck_assert_double_eq_tol(out.weight_lb, 4 * 32, 1e-9);
+    ck_assert_int_eq(out.optimal, 1);
+    frame_stock_plan_free(plan);
+    made.stock[1].size = FRAME_SIZE(2, 8);
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "pieces[1].length_in");
+}
+END_TEST
+
+START_TEST(defects_are_cut_around) {
+    static const double knots[] = {100, 104, 40, 41};
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    want(&made, 58, 1);
+    want(&made, 39, 1);
+    want(&made, 87, 1);
+    frame_stock_length *stock = have(&made, 192, 10, FRAME_NOT_GIVEN_INT);
+    stock->defects_from_to_in = knots;
+    stock->defect_count = 4;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_int_eq(out.boards_used, 1);
+    frame_stock_plan_free(plan);
+    made.pieces[0].length_in = 89; /* longer than every stretch between knots */
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "pieces[0].length_in");
+    made.pieces[0].length_in = 50;
+    stock->defect_count = 3;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OUT_OF_RANGE);
+}
+END_TEST
+
+START_TEST(a_kept_offcut_is_worth_something) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    want(&made, 90, 1);
+    have(&made, 96, 8, FRAME_NOT_GIVEN_INT);
+    have(&made, 192, 14, FRAME_NOT_GIVEN_INT);
+    made.in.kept_offcut_in = 24;
+    made.in.kept_foot_price = 0.80;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq(out.cost, 14); /* 6 more, but 8 ft 5-7/8 in is worth 6.79 */
+    ck_assert_double_lt(out.net_cost, 8);
+    frame_stock_plan_free(plan);
+    made.in.kept_foot_price = 0.50;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq(out.cost, 8);
+    frame_stock_plan_free(plan);
+}
+END_TEST
+
+START_TEST(spliced_over_bearings) {
+    static const double bearings[] = {120, 240};
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    frame_stock_piece *plate = want(&made, 360, 2);
+    plate->splices_in = bearings;
+    plate->splice_count = 2;
+    have(&made, 120, 10, FRAME_NOT_GIVEN_INT);
+    have(&made, 240, 19, FRAME_NOT_GIVEN_INT);
+    made.in.splice_price = 0.25;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq_tol(out.net_cost, 2 * (29 + 0.25), 1e-6);
+    ck_assert_int_eq(out.splices, 2);
+    ck_assert_int_eq(out.pieces_cut, 2);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_STOCK_CAUTION_SPLICED));
+    frame_stock_plan_free(plan);
+    made.stock[1].length_in = 119;
+    made.stock[0].length_in = 110;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "pieces[0].splices_in");
+}
+END_TEST
+
+START_TEST(ripped_from_wider_stock) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    frame_stock_piece *blocks = want(&made, 47, 4);
+    blocks->size = FRAME_SIZE(2, 4);
+    blocks->may_rip = 1;
+    frame_stock_length *stock = have(&made, 96, 9, FRAME_NOT_GIVEN_INT);
+    stock->size = FRAME_SIZE(2, 8); /* 7-1/4 in wide: two strips of 3-1/2 in and a rip */
+    stock = have(&made, 96, 5, FRAME_NOT_GIVEN_INT);
+    stock->size = FRAME_SIZE(2, 4);
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq(out.cost, 9);
+    ck_assert_uint_eq(frame_stock_plan_strip_count(plan), 2);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_STOCK_CAUTION_RIPPED));
+    frame_stock_plan_free(plan);
+    blocks->may_rip = 0;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq(out.cost, 10);
+    frame_stock_plan_free(plan);
+}
+END_TEST
+
+/* Of two ways that cost the same, the one with fewer boards. */
+START_TEST(ties_go_to_fewer_boards) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin(&made);
+    want(&made, 47, 8);
+    have(&made, 96, 6, FRAME_NOT_GIVEN_INT);
+    have(&made, 192, 12, FRAME_NOT_GIVEN_INT);
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_double_eq(out.cost, 24);
+    ck_assert_int_eq(out.boards_used, 2);
+    frame_stock_plan_free(plan);
+}
+END_TEST
+
+START_TEST(simple_ways) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out best, out;
+    begin(&made);
+    want(&made, 50, 6);
+    want(&made, 100, 4);
+    have(&made, 120, 8, FRAME_NOT_GIVEN_INT);
+    have(&made, 192, 14, FRAME_NOT_GIVEN_INT);
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &best);
+    frame_stock_plan_free(plan);
+    for (frame_stock_method m = FRAME_STOCK_METHOD_BY_VALUE; m <= FRAME_STOCK_METHOD_ONE_LENGTH; m++) {
+        made.in.method = m;
+        ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+        verify(&made, plan);
+        frame_stock_plan_result(plan, &out);
+        const double costs[] = {best.by_value_cost, best.first_fit_cost, best.one_length_cost};
+        ck_assert_double_eq_tol(out.cost, costs[m - FRAME_STOCK_METHOD_BY_VALUE], 1e-6);
+        ck_assert_double_ge(out.cost, best.cost);
+        ck_assert_int_eq(out.optimal, 0);
+        frame_stock_plan_free(plan);
+    }
+}
+END_TEST
+
+/* Sections, defects, offcuts, splices and rips in one job, at random. */
+START_TEST(random_mixtures) {
+    static const double knots[] = {30, 33}, bearings[] = {60, 110};
+    srand(23);
+    for (int n = 0; n < 60; n++) {
+        job made;
+        frame_stock_plan *plan;
+        begin(&made);
+        for (int i = 0; i < 2 + rand() % 6; i++) {
+            frame_stock_piece *piece = want(&made, 8 + rand() % 1200 / 16.0, 1 + rand() % 8);
+            piece->size = rand() % 2 ? FRAME_SIZE(2, 4) : FRAME_SIZE(2, 8);
+            piece->may_rip = rand() % 2;
+        }
+        frame_stock_piece *plate = want(&made, 170, 1 + rand() % 3);
+        plate->size = FRAME_SIZE(2, 4);
+        plate->splices_in = bearings, plate->splice_count = 2;
+        for (int s = 0; s < 4; s++) {
+            frame_stock_length *stock = have(&made, 96 + 48 * (s / 2), 4 + rand() % 900 / 100.0, FRAME_NOT_GIVEN_INT);
+            stock->size = s % 2 ? FRAME_SIZE(2, 4) : FRAME_SIZE(2, 8);
+        }
+        frame_stock_length *old = have(&made, 80, 0, 1 + rand() % 3);
+        old->size = FRAME_SIZE(2, 4);
+        old->defects_from_to_in = knots, old->defect_count = 2;
+        made.in.splice_price = 0.5;
+        if (n % 2) made.in.kept_offcut_in = 30, made.in.kept_foot_price = 0.2;
         ck_assert_msg(frame_stock_plan_solve(&made.in, &plan, NULL) == FRAME_OK, "%s", frame_error_text());
         verify(&made, plan);
         frame_stock_plan_free(plan);
@@ -157,9 +356,19 @@ END_TEST
 int main(void) {
     Suite *suite = suite_create("stock_plan");
     TCase *tests = tcase_create("all");
+    tcase_set_timeout(tests, 120);
     tcase_add_test(tests, a_shed_roof);
     tcase_add_test(tests, exactly_full);
     tcase_add_test(tests, random_jobs);
+    tcase_add_test(tests, no_plan_there_is_costs_less);
+    tcase_add_test(tests, several_sections_at_once);
+    tcase_add_test(tests, defects_are_cut_around);
+    tcase_add_test(tests, a_kept_offcut_is_worth_something);
+    tcase_add_test(tests, spliced_over_bearings);
+    tcase_add_test(tests, ripped_from_wider_stock);
+    tcase_add_test(tests, ties_go_to_fewer_boards);
+    tcase_add_test(tests, simple_ways);
+    tcase_add_test(tests, random_mixtures);
     tcase_add_test(tests, what_cannot_be_cut_is_named);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

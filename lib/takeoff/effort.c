@@ -1,0 +1,41 @@
+/* The clock of a search, and its count of steps. */
+#include "takeoff/effort.h"
+
+#include <time.h>
+
+/* Steps between two looks at the clock: about a millisecond. */
+static const double BETWEEN_LOOKS = 1e6;
+
+static double now_s(void) {
+    struct timespec time;
+    clock_gettime(CLOCK_MONOTONIC, &time);
+    return (double)time.tv_sec + 1e-9 * (double)time.tv_nsec;
+}
+
+void frame_effort_begin(frame_effort *effort, double limit_s, double most_steps) {
+    const int by_clock = limit_s != FRAME_NOT_GIVEN;
+    *effort = (frame_effort){.most = most_steps,
+                             .most_of_all = most_steps,
+                             .limit_s = limit_s,
+                             .limit_of_all_s = limit_s,
+                             .begun_s = by_clock ? now_s() : 0};
+}
+
+void frame_effort_share(frame_effort *effort, int32_t searches) {
+    const double used_s = effort->limit_s == FRAME_NOT_GIVEN ? 0 : now_s() - effort->begun_s;
+    effort->most = effort->spent + (effort->most_of_all - effort->spent) / searches;
+    if (effort->limit_s != FRAME_NOT_GIVEN) effort->limit_s = used_s + (effort->limit_of_all_s - used_s) / searches;
+    effort->over = effort->cancelled;
+}
+
+int frame_effort_spend(frame_effort *effort, double steps) {
+    effort->spent += steps;
+    if (effort->over) return 1;
+    if (effort->limit_s == FRAME_NOT_GIVEN) {
+        effort->over = effort->spent > effort->most;
+    } else if (effort->spent - effort->asked_at >= BETWEEN_LOOKS) {
+        effort->asked_at = effort->spent;
+        effort->over = now_s() - effort->begun_s > effort->limit_s;
+    }
+    return effort->over;
+}

@@ -1,0 +1,239 @@
+/* Filling a room: the table, and the best filling read from it. */
+#include "takeoff/filling.h"
+
+#include <math.h>
+#include <string.h>
+
+/* Numbers a table may hold when it is exact, and how finely sizes are told apart when it is not. */
+enum { MOST_NUMBERS = 4 << 20, COARSE_CELLS = 4096 };
+static const double MOST_BRANCHES = 2e6;
+
+static int64_t common_divisor(int64_t a, int64_t b) {
+    while (b) {
+        const int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
+static void choose_unit(frame_filling *filling) {
+    int64_t unit = 0;
+    for (size_t i = 0; i < filling->count; i++)
+        unit = common_divisor(filling->job->items[filling->first + i].size, unit);
+    if (unit < 1) unit = 1;
+    const int64_t rows = (int64_t)filling->count + 1;
+    filling->exact = filling->largest / unit < MOST_NUMBERS / rows;
+    if (!filling->exact) {
+        int64_t cells = MOST_NUMBERS / rows - 1;
+        if (cells > COARSE_CELLS) cells = COARSE_CELLS;
+        unit = filling->largest / cells + 1;
+    }
+    filling->unit = unit;
+    filling->cells = (size_t)(filling->largest / unit);
+}
+
+frame_status frame_filling_begin(frame_filling *filling, const frame_cut_job *job, int32_t group, int32_t way) {
+    memset(filling, 0, sizeof *filling);
+    filling->job = job;
+    filling->way = way;
+    filling->most_branches = MOST_BRANCHES;
+    while (filling->first < job->item_count && job->items[filling->first].group != group) filling->first++;
+    while (filling->first + filling->count < job->item_count &&
+           job->items[filling->first + filling->count].group == group)
+        filling->count++;
+    for (size_t r = 0; r < job->room_count; r++)
+        if (job->rooms[r].group == group && job->rooms[r].way == way && job->rooms[r].size > filling->largest)
+            filling->largest = job->rooms[r].size;
+    choose_unit(filling);
+    filling->stage = frame_take_zeroed(filling->count + 1, sizeof *filling->stage);
+    filling->table = frame_take_zeroed((filling->count + 1) * (filling->cells + 1), sizeof *filling->table);
+    filling->counts = frame_take_zeroed(filling->count + 1, sizeof *filling->counts);
+    filling->trial = frame_take_zeroed(filling->count + 1, sizeof *filling->trial);
+    return filling->stage && filling->table && filling->counts && filling->trial ? FRAME_OK : FRAME_NO_MEMORY;
+}
+
+void frame_filling_give(frame_filling *filling) {
+    frame_give(filling->stage);
+    frame_give(filling->table);
+    frame_give(filling->counts);
+    frame_give(filling->trial);
+    memset(filling, 0, sizeof *filling);
+}
+
+/* One row of the table from the next: so many of the item and the best of the rest. */
+static double work_out(double *restrict row, const double *restrict next, size_t cells,
+                       const frame_filling_stage *stage) {
+    const double worth = stage->worth;
+    const size_t size = (size_t)stage->cells;
+    if (!size) {
+        for (size_t c = 0; c <= cells; c++) row[c] = next[c] + fmax(worth * stage->most, 0);
+        return (double)cells;
+    }
+    memcpy(row, next, (cells + 1) * sizeof *row);
+    if ((size_t)stage->most >= cells / size) { /* more than fit: any number */
+        for (size_t c = size; c <= cells; c++) {
+            const double with = row[c - size] + worth;
+            if (with > row[c]) row[c] = with;
+        }
+        return (double)cells;
+    }
+    for (size_t n = 1; n <= (size_t)stage->most; n++) {
+        const double sum = worth * (double)n;
+        double *restrict to = row + n * size;
+        const size_t count = cells + 1 - n * size;
+        for (size_t c = 0; c < count; c++) to[c] = to[c] > next[c] + sum ? to[c] : next[c] + sum;
+    }
+    return (double)cells * stage->most;
+}
+
+void frame_filling_price(frame_filling *filling, const double *worth, const int32_t *most, double scale, int all) {
+    const size_t width = filling->cells + 1;
+    const double credit = filling->way & FRAME_CUT_KEPT ? filling->job->credit * scale : 0;
+    filling->stages = 0;
+    for (size_t i = 0; i < filling->count; i++) {
+        const size_t item = filling->first + i;
+        const int64_t size = filling->job->items[item].size;
+        const double net = worth[item] - floor(credit * (double)size);
+        if (most[item] <= 0 || size > filling->largest) continue;
+        if ((filling->way & FRAME_CUT_RIPPED) && !filling->job->items[item].may_rip) continue;
+        if (net <= 0 && !all) continue;
+        const int64_t fit = filling->largest / size;
+        filling->stage[filling->stages++] = (frame_filling_stage){
+            size, net, (uint32_t)item, fit < most[item] ? (int32_t)fit : most[item], size / filling->unit};
+    }
+    memset(filling->table + filling->stages * width, 0, width * sizeof *filling->table);
+    for (size_t s = filling->stages; s-- > 0;)
+        filling->steps +=
+            work_out(filling->table + s * width, filling->table + (s + 1) * width, filling->cells, &filling->stage[s]);
+}
+
+double frame_filling_bound(const frame_filling *filling, int64_t room) {
+    return filling->table[room / filling->unit];
+}
+
+/* In an exact table the best filling of what is left can be followed without trying. */
+static void follow(frame_filling *filling, size_t cell, size_t from) {
+    const size_t width = filling->cells + 1;
+    for (size_t s = from; s < filling->stages; s++) {
+        const frame_filling_stage *stage = &filling->stage[s];
+        const double *row = filling->table + s * width, *next = row + width;
+        int64_t n = (int64_t)cell / stage->cells;
+        if (n > stage->most) n = stage->most;
+        while (n > 0 && next[cell - (size_t)(n * stage->cells)] + stage->worth * (double)n < row[cell]) n--;
+        filling->counts[stage->item - filling->first] = (uint32_t)n;
+        cell -= (size_t)(n * stage->cells);
+    }
+}
+
+typedef struct search {
+    frame_filling *filling;
+    double best;
+    double branches;
+} search;
+
+/* Tries the most of an item first, and no branch that the table says cannot do better. */
+static void try_stage(search *of, size_t s, int64_t room, double worth) {
+    frame_filling *filling = of->filling;
+    if (s == filling->stages) {
+        of->best = worth;
+        memcpy(filling->counts, filling->trial, filling->count * sizeof *filling->counts);
+        return;
+    }
+    const frame_filling_stage *stage = &filling->stage[s];
+    const double *next = filling->table + (s + 1) * (filling->cells + 1);
+    int64_t n = room / stage->size;
+    if (n > stage->most) n = stage->most;
+    for (; n >= 0; n--) {
+        const int64_t rest = room - n * stage->size;
+        const double reached = worth + stage->worth * (double)n;
+        if (reached + next[rest / filling->unit] <= of->best) continue;
+        if (++of->branches > filling->most_branches) return;
+        filling->trial[stage->item - filling->first] = (uint32_t)n;
+        try_stage(of, s + 1, rest, reached);
+    }
+    filling->trial[stage->item - filling->first] = 0;
+}
+
+double frame_filling_best(frame_filling *filling, int64_t room, double more_than) {
+    filling->complete = 1;
+    if (frame_filling_bound(filling, room) <= more_than) return more_than;
+    if (filling->exact) {
+        memset(filling->counts, 0, filling->count * sizeof *filling->counts);
+        follow(filling, (size_t)(room / filling->unit), 0);
+        return frame_filling_bound(filling, room);
+    }
+    search of = {filling, more_than, 0};
+    memset(filling->trial, 0, filling->count * sizeof *filling->trial);
+    try_stage(&of, 0, room, 0);
+    filling->steps += of.branches;
+    filling->complete = of.branches <= filling->most_branches;
+    return of.best;
+}
+
+/* As frame_filling_best with the first item given; in an exact table without trying. */
+static double follow_from(frame_filling *filling, int64_t room, size_t stage) {
+    const frame_filling_stage *of = &filling->stage[stage];
+    const double *next = filling->table + (stage + 1) * (filling->cells + 1);
+    const size_t cell = (size_t)(room / filling->unit);
+    double best = 0;
+    size_t most = 0;
+    for (size_t n = 1; n <= (size_t)of->most && n * (size_t)of->cells <= cell; n++) {
+        const double worth = of->worth * (double)n + next[cell - n * (size_t)of->cells];
+        if (worth > best) best = worth, most = n;
+    }
+    memset(filling->counts, 0, filling->count * sizeof *filling->counts);
+    filling->counts[of->item - filling->first] = (uint32_t)most;
+    if (most) follow(filling, cell - most * (size_t)of->cells, stage + 1);
+    return best;
+}
+
+double frame_filling_from(frame_filling *filling, int64_t room, size_t stage, double more_than) {
+    const frame_filling_stage *of = &filling->stage[stage];
+    if (filling->exact) return follow_from(filling, room, stage);
+    search of_stage = {filling, more_than, 0};
+    memset(filling->trial, 0, filling->count * sizeof *filling->trial);
+    for (int32_t n = 1; n <= of->most && n * of->size <= room; n++) {
+        const int64_t rest = room - n * of->size;
+        const double *next = filling->table + (stage + 1) * (filling->cells + 1);
+        if (of->worth * n + next[rest / filling->unit] <= of_stage.best) continue;
+        filling->trial[of->item - filling->first] = (uint32_t)n;
+        try_stage(&of_stage, stage + 1, rest, of->worth * n);
+    }
+    filling->steps += of_stage.branches;
+    return of_stage.best;
+}
+
+typedef struct walk {
+    frame_filling *filling;
+    uint32_t *trial; /* its own: a visit may begin another walk */
+    double least;
+    frame_filling_visit visit;
+    void *user;
+} walk;
+
+static int walk_stage(const walk *of, size_t s, int64_t room, double worth) {
+    frame_filling *filling = of->filling;
+    if (s == filling->stages) return of->visit(of->user, of->trial, worth);
+    const frame_filling_stage *stage = &filling->stage[s];
+    const double *next = filling->table + (s + 1) * (filling->cells + 1);
+    int64_t n = room / stage->size;
+    if (n > stage->most) n = stage->most;
+    for (; n >= 0; n--) {
+        const int64_t rest = room - n * stage->size;
+        const double reached = worth + stage->worth * (double)n;
+        if (reached + next[rest / filling->unit] < of->least) continue;
+        filling->steps++;
+        of->trial[stage->item - filling->first] = (uint32_t)n;
+        if (!walk_stage(of, s + 1, rest, reached)) return 0;
+    }
+    of->trial[stage->item - filling->first] = 0;
+    return 1;
+}
+
+int frame_filling_walk(frame_filling *filling, int64_t room, double least, frame_filling_visit visit, void *user) {
+    const walk of = {filling, frame_take_zeroed(filling->count + 1, sizeof(uint32_t)), least, visit, user};
+    const int complete = of.trial && walk_stage(&of, 0, room, 0);
+    frame_give(of.trial);
+    return complete;
+}

@@ -1,0 +1,180 @@
+/* An independent look at a cutting plan: everything anew from what was asked and the plan's lists. */
+#ifndef FRAME_TESTS_TAKEOFF_PLAN_CHECK_H
+#define FRAME_TESTS_TAKEOFF_PLAN_CHECK_H
+
+#include <check.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <frame/frame.h>
+
+enum { MOST = 64 };
+
+typedef struct job {
+    frame_stock_piece pieces[MOST];
+    frame_stock_length stock[MOST];
+    frame_stock_plan_in in;
+} job;
+
+static inline void begin(job *made) {
+    memset(made, 0, sizeof *made);
+    frame_stock_plan_in_init(&made->in);
+    made->in.pieces = made->pieces;
+    made->in.stock = made->stock;
+}
+
+static inline frame_stock_piece *want(job *made, double length, int32_t count) {
+    frame_stock_piece *piece = &made->pieces[made->in.piece_count++];
+    frame_stock_piece_init(piece);
+    piece->length_in = length;
+    piece->count = count;
+    return piece;
+}
+
+static inline frame_stock_length *have(job *made, double length, double price, int32_t available) {
+    frame_stock_length *stock = &made->stock[made->in.stock_count++];
+    frame_stock_length_init(stock);
+    stock->length_in = length;
+    stock->price = price;
+    stock->available = available;
+    return stock;
+}
+
+static inline double given(double value, double otherwise) {
+    return value == FRAME_NOT_GIVEN ? otherwise : value;
+}
+
+static inline double price_of(const frame_stock_length *stock) {
+    switch (stock->price_by) {
+        case FRAME_PRICE_BY_FOOT:
+            return stock->price * stock->length_in / 12;
+        case FRAME_PRICE_BY_METRE:
+            return stock->price * stock->length_in * 25.4 / 1000;
+        case FRAME_PRICE_BY_BOARD_FOOT:
+            return stock->price * (stock->size / 65536 / 16.0) * (stock->size % 65536 / 16.0) * stock->length_in / 144;
+        default:
+            return stock->price;
+    }
+}
+
+/* A piece lies on sound wood, behind the piece before it on its strip, and is of the board's kind. */
+static inline void verify_piece(const job *made, const frame_stock_plan_board *board,
+                                const frame_stock_plan_piece *piece, const frame_stock_plan_piece *before) {
+    const frame_stock_length *stock = &made->stock[board->stock];
+    const frame_stock_piece *kind = &made->pieces[piece->piece];
+    const double kerf = given(made->in.kerf_in, 0.125), trim = given(made->in.end_trim_in, 0);
+    const int same_strip = before && before->strip == piece->strip;
+    ck_assert_double_ge(piece->from_in, (same_strip ? before->to_in + kerf : trim) - 1e-6);
+    ck_assert_double_eq_tol(piece->to_in - piece->from_in, piece->length_in, 1e-9);
+    ck_assert_double_le(piece->to_in, board->length_in + 2e-6);
+    for (size_t d = 0; d + 1 < stock->defect_count; d += 2)
+        ck_assert(piece->to_in <= stock->defects_from_to_in[d] + 2e-6 ||
+                  piece->from_in >= stock->defects_from_to_in[d + 1] - 2e-6);
+    if (piece->strip < 0) {
+        ck_assert_int_eq(kind->size, stock->size);
+        ck_assert_int_eq(kind->species, stock->species);
+        ck_assert_int_eq(kind->grade, stock->grade);
+    } else {
+        ck_assert_int_eq(kind->may_rip, 1);
+        ck_assert_int_eq(piece->non_structural, 1);
+    }
+}
+
+/* Whole pieces of the length asked for; spliced ones part by part, joined where that was allowed. */
+static inline void verify_counts(const job *made, const frame_stock_plan *plan) {
+    double total[MOST] = {0};
+    int32_t whole[MOST] = {0};
+    for (size_t p = 0; p < frame_stock_plan_piece_count(plan); p++) {
+        frame_stock_plan_piece piece;
+        ck_assert_int_eq(frame_stock_plan_piece_at(plan, p, &piece), FRAME_OK);
+        const frame_stock_piece *kind = &made->pieces[piece.piece];
+        total[piece.piece] += piece.length_in;
+        whole[piece.piece]++;
+        if (!kind->splice_count) {
+            ck_assert_double_eq_tol(piece.length_in, kind->length_in, 1e-9);
+            continue;
+        }
+        int starts = piece.part_from_in == 0,
+            ends = fabs(piece.part_from_in + piece.length_in - kind->length_in) < 1e-9;
+        for (size_t s = 0; s < kind->splice_count; s++) {
+            starts |= fabs(piece.part_from_in - kind->splices_in[s]) < 1e-9;
+            ends |= fabs(piece.part_from_in + piece.length_in - kind->splices_in[s]) < 1e-9;
+        }
+        ck_assert(starts && ends);
+    }
+    for (size_t i = 0; i < made->in.piece_count; i++) {
+        const int32_t count = made->pieces[i].count == FRAME_NOT_GIVEN_INT ? 1 : made->pieces[i].count;
+        ck_assert_double_eq_tol(total[i], made->pieces[i].length_in * count, 1e-6);
+        if (!made->pieces[i].splice_count) ck_assert_int_eq(whole[i], count);
+    }
+}
+
+static inline void verify_strips(const job *made, const frame_stock_plan *plan) {
+    const double kerf = given(made->in.rip_kerf_in, given(made->in.kerf_in, 0.125));
+    double end = 0;
+    int32_t board = -1;
+    for (size_t s = 0; s < frame_stock_plan_strip_count(plan); s++) {
+        frame_stock_plan_strip strip;
+        frame_stock_plan_board on;
+        double thickness, width;
+        ck_assert_int_eq(frame_stock_plan_strip_at(plan, s, &strip), FRAME_OK);
+        if (strip.board != board) end = -kerf;
+        board = strip.board;
+        ck_assert_double_ge(strip.from_in, end + kerf - 1e-9);
+        end = strip.from_in + strip.width_in;
+        ck_assert_int_eq(frame_stock_plan_board_at(plan, (size_t)board, &on), FRAME_OK);
+        frame_section_in in;
+        frame_section_out out;
+        frame_section_in_init(&in);
+        in.size = on.size;
+        ck_assert_int_eq(frame_section(&in, &out, NULL), FRAME_OK);
+        thickness = out.width_in, width = out.depth_in;
+        ck_assert_double_lt(thickness, width);
+        ck_assert_double_le(end, width + 1e-6);
+    }
+}
+
+static inline void verify(const job *made, const frame_stock_plan *plan) {
+    int32_t used[MOST] = {0};
+    double cost = 0, kept = 0;
+    frame_stock_plan_out out;
+    ck_assert_int_eq(frame_stock_plan_result(plan, &out), FRAME_OK);
+    uint32_t next = 0;
+    for (size_t b = 0; b < frame_stock_plan_board_count(plan); b++) {
+        frame_stock_plan_board board;
+        frame_stock_plan_piece piece[2];
+        ck_assert_int_eq(frame_stock_plan_board_at(plan, b, &board), FRAME_OK);
+        ck_assert_double_eq(board.length_in, made->stock[board.stock].length_in);
+        ck_assert_uint_eq(board.piece_first, next);
+        ck_assert_uint_gt(board.piece_count, 0);
+        next += board.piece_count;
+        used[board.stock]++;
+        cost += price_of(&made->stock[board.stock]);
+        for (uint32_t p = 0; p < board.piece_count; p++) {
+            ck_assert_int_eq(frame_stock_plan_piece_at(plan, board.piece_first + p, &piece[p % 2]), FRAME_OK);
+            ck_assert_int_eq(piece[p % 2].board, (int)b);
+            verify_piece(made, &board, &piece[p % 2], p ? &piece[(p + 1) % 2] : NULL);
+        }
+    }
+    for (size_t o = 0; o < frame_stock_plan_offcut_count(plan); o++) {
+        frame_stock_plan_offcut offcut;
+        ck_assert_int_eq(frame_stock_plan_offcut_at(plan, o, &offcut), FRAME_OK);
+        kept += offcut.price;
+        if (offcut.price > 0) ck_assert_double_ge(offcut.length_in, made->in.kept_offcut_in - 1e-6);
+    }
+    verify_counts(made, plan);
+    verify_strips(made, plan);
+    for (size_t s = 0; s < made->in.stock_count; s++)
+        if (made->stock[s].available != FRAME_NOT_GIVEN_INT) ck_assert_int_le(used[s], made->stock[s].available);
+    ck_assert_double_eq_tol(out.cost, cost, 2e-6);
+    ck_assert_double_eq_tol(out.net_cost, cost + out.splices * given(made->in.splice_price, 0) - kept, 1e-3);
+    ck_assert_double_le(out.bound, out.net_cost + 1e-9);
+    const double simple[] = {out.first_fit_cost, out.one_length_cost, out.by_value_cost};
+    for (size_t i = 0; made->in.method == FRAME_NOT_GIVEN_INT && i < 3; i++)
+        if (simple[i] != FRAME_NOT_GIVEN) ck_assert_double_le(out.net_cost, simple[i] + 1e-6);
+    ck_assert_int_eq(out.optimal, out.ended == FRAME_STOCK_END_PROVEN);
+    if (out.optimal) ck_assert_double_ge(out.bound, out.net_cost - 1e-9);
+}
+
+#endif
