@@ -744,7 +744,11 @@ enum frame_roof_member_values {
     FRAME_MEMBER_CRIPPLE_JACK = 10, /**< "cripple jack". From a valley up to a hip. */
     FRAME_MEMBER_RAFTER = 11,      /**< "rafter". Any other rafter. */
     FRAME_MEMBER_SUBFASCIA = 12,   /**< "sub-fascia". Along the tails. */
-    FRAME_MEMBER_PLATE = 13        /**< "plate". The upper plate of the wall, which carries the roof; the walls' own, here to prove the seats by. */
+    FRAME_MEMBER_PLATE = 13,       /**< "plate". The upper plate of the wall, which carries the roof; the walls' own, here to prove the seats by. */
+    FRAME_MEMBER_FLY_RAFTER = 14,  /**< "fly rafter" | "barge rafter". The outermost rafter of a gable overhang. */
+    FRAME_MEMBER_LOOKOUT = 15,     /**< "lookout". Between the end rafter and the fly rafter. */
+    FRAME_MEMBER_CEILING_JOIST = 16, /**< "ceiling joist" | "tie". Beside a pair of common rafters, from plate to plate; it ties them. */
+    FRAME_MEMBER_BLOCK = 17        /**< "block". Between rafters, on the plate. */
 };
 /** Cautions that go with the members of a roof. */
 typedef int32_t frame_roof_members_caution;
@@ -794,6 +798,9 @@ typedef struct frame_roof_members_in {
     double stock_in;                  /**< 240 : 48..1200. Longest piece of ridge or sub-fascia; longer ones are spliced on a rafter. */
     double layout_x_in;               /**< optional : -1e6..1e6. A point that all layouts start from; the first corner where it is not given. */
     double layout_y_in;               /**< optional : -1e6..1e6. That point along y. */
+    double rake_overhang_in;          /**< 0 : 0..48. Overhang at gables, level, to the outer face of the fly rafter. */
+    frame_size joist_size;            /**< optional. Nominal size of ceiling joists; without it none are laid out. */
+    frame_bool blocking;              /**< no. Whether blocks stand between the rafters on the plates. */
 } frame_roof_members_in;
 
 /** The figures of a framed roof. */
@@ -880,11 +887,11 @@ typedef struct frame_roof_members_gang {
  * ends at hips runs on until they bear whole; where no ridge is, all are mitred. End rafters go before those of the layout.
  * The proof finds the neighbours by a sweep: no two may share 0.001 cubic inch, and an end cut must bear on 95 % of its face, less
  * what stands proud of the other's top; a seat on 1-1/2 in of its length (IRC R802.6), a tail on 95 % of what it has in common with
- * the sub-fascia's height, the ends of hips and valleys on 85 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for half
+ * the sub-fascia's height, the ends of hips and valleys on 85 %, on each other 75 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for half
  * hips and edges in line with unequal slopes; FRAME_IMPOSSIBLE when the birdsmouth would cut a rafter through or miss it, or an
  * overhang takes an eave away. */
 FRAME_ANSWER(roof_members);
-/** The pieces: plates, ridges, hips, valleys, ledgers, rafters, sub-fascia. */
+/** The pieces: plates, ridges, hips, valleys, ledgers, rafters with fly rafters and lookouts, ceiling joists, blocks, sub-fascia. */
 FRAME_ANSWER_LIST(roof_members, piece, pieces);
 /** Every cut that must bear on something. */
 FRAME_ANSWER_LIST(roof_members, joint, joints);

@@ -14,7 +14,15 @@
 #include "timber/vector.h"
 
 /* What a section is for. */
-enum { MEMBERS_RAFTERS, MEMBERS_RIDGES, MEMBERS_HIPS, MEMBERS_VALLEYS, MEMBERS_FASCIA, MEMBERS_SECTIONS };
+enum {
+    MEMBERS_RAFTERS,
+    MEMBERS_RIDGES,
+    MEMBERS_HIPS,
+    MEMBERS_VALLEYS,
+    MEMBERS_FASCIA,
+    MEMBERS_JOISTS,
+    MEMBERS_SECTIONS
+};
 typedef struct members_section {
     frame_size size;
     int32_t plies;
@@ -108,6 +116,13 @@ typedef struct members_set {
     members_section sections[MEMBERS_SECTIONS];
 } members_set;
 
+/* A rafter that sits on a plate, or a joist beside one: what stands on an eave, for what goes between. */
+typedef struct members_standing {
+    int32_t face, edge; /* members_face; plan edge */
+    int32_t common, spare;
+    double place, half, top; /* along the face; top: how far up it reaches */
+} members_standing;
+
 typedef struct members {
     const frame_roof_members_in *in;
     frame_answer *answer;
@@ -118,10 +133,10 @@ typedef struct members {
     double height; /* above plate */
     double fall;   /* of the roof from the building line to the tail cut */
     v2 origin;
-    frame_array faces, sides, runs, ends, heads;
+    frame_array faces, sides, runs, ends, heads, standing;
     int32_t *face_of; /* of each roof face its members_face, -1 for an upright one */
     int32_t left_out;
-    int32_t counts[16];
+    int32_t counts[24];
 } members;
 
 #define MEMBERS_FACE(m, i) (&FRAME_ITEM(members_face, (m)->faces, i))
@@ -159,6 +174,10 @@ frame_status members_find_runs(members *m);
 frame_status members_find_ends(members *m);
 frame_status members_end_runs(members *m);
 frame_status members_add_runs(members *m);
+/* members_between.c: what goes between rafters. */
+frame_status members_add_lookouts(members *m, const members_face *face, const members_side *rake);
+frame_status members_add_joists(members *m);
+frame_status members_add_blocks(members *m);
 /* members_layout.c, members_rafter.c */
 frame_status members_lay_out(members *m);
 /* Where a line up a face, at a place along it, crosses a side. */
@@ -167,8 +186,9 @@ typedef struct members_crossing {
     int32_t side;
 } members_crossing;
 /* Adds the rafter between two sides; *added: 0 when it is left out. */
+typedef enum members_standing_at { MEMBERS_ON_CENTRES, MEMBERS_AT_GABLE, MEMBERS_FLYING } members_standing_at;
 frame_status members_add_rafter(members *m, const members_face *face, double place, const members_crossing *lower,
-                                const members_crossing *upper, int at_gable, int *added);
+                                const members_crossing *upper, members_standing_at where, int *added);
 /* members_prove.c: makes every stick; gives the pieces; tries neighbours. */
 frame_status members_give(members *m);
 /* members_gangs.c: finds which pieces are cut alike. */

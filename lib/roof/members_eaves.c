@@ -10,13 +10,19 @@
 
 typedef struct eave_point {
     int32_t side[2]; /* eaves that meet there, -1 */
+    int32_t rake;    /* where there is none, a rake that ends there, -1 */
     v2 to;
 } eave_point;
 
 static void gather_eaves(members *m, eave_point *points) {
-    for (size_t i = 0; i < MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_POINTS); i++) points[i].side[0] = points[i].side[1] = -1;
+    for (size_t i = 0; i < MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_POINTS); i++)
+        points[i] = (eave_point){.side = {-1, -1}, .rake = -1};
     for (size_t i = 0; i < m->sides.count; i++) {
         members_side *side = MEMBERS_SIDE(m, i);
+        if (side->kind == FRAME_LINE_RAKE) {
+            side->line.at -= m->in->rake_overhang_in;
+            points[side->from].rake = points[side->to].rake = (int32_t)i;
+        }
         if (side->kind != FRAME_LINE_EAVE) continue;
         const members_face *face = MEMBERS_FACE(m, m->face_of[side->face]);
         const double a = v2_dot(face->along, side->p), b = v2_dot(face->along, side->q);
@@ -28,15 +34,19 @@ static void gather_eaves(members *m, eave_point *points) {
     }
 }
 
-/* The line that ends an eave at a point where no other one begins. */
-static line2 line_beside(const members *m, const members_side *eave, int32_t point) {
-    const int32_t beside = eave->from == point ? eave->prev : eave->next;
+/* The line that ends a side at a point. */
+static line2 line_beside(const members *m, const members_side *of, int32_t point) {
+    const int32_t beside = of->from == point ? of->prev : of->next;
     return MEMBERS_SIDE(m, beside)->line;
 }
 
 static frame_status move_point(const members *m, int32_t point, eave_point *at) {
     const frame_roof_solve_point *of = MEMBERS_POINT(m, point);
     at->to = (v2){of->x_in, of->y_in};
+    if (at->side[0] < 0 && at->rake >= 0) {
+        const members_side *rake = MEMBERS_SIDE(m, at->rake);
+        line2_meet(rake->line, line_beside(m, rake, point), &at->to);
+    }
     if (at->side[0] < 0) return FRAME_OK;
     const members_side *eave = MEMBERS_SIDE(m, at->side[0]);
     const line2 other = at->side[1] >= 0 ? MEMBERS_SIDE(m, at->side[1])->line : line_beside(m, eave, point);
@@ -152,11 +162,14 @@ static frame_status add_fascia(members *m, int32_t index) {
     const double turn = v2_dot(face->along, way);
     double from = v2_dot(face->along, side->p), to = v2_dot(face->along, side->q), at;
     for (; next_splice(m, face, from, to, &at); from = at) {
-        b.ends[1] = (line2){v2_times(way, -1), -at * turn};
+        b.q = v2_add(b.p, v2_times(way, (at - from) * turn));
+        b.ends[1] = line2_through(b.q, v2_times(way, -1));
         const frame_status status = add_board(m, &b);
         if (status) return status;
+        b.p = b.q;
         b.ends[0] = line2_turned(b.ends[1]);
     }
+    b.q = side->q;
     b.ends[1] = last;
     return add_board(m, &b);
 }
@@ -218,6 +231,25 @@ static line2 wall_line(const members *m, ring of, int32_t i) {
     return line2_through(p, v2_dot(n, in) > 0 ? n : v2_times(n, -1));
 }
 
+/* A plate longer than the stock is butted, in equal parts. */
+static frame_status add_plate_pieces(members *m, board *b) {
+    const v2 all = v2_less(b->q, b->p), way = v2_unit(all);
+    const int parts = (int)ceil(v2_length(all) / m->in->stock_in);
+    const line2 last = b->ends[1];
+    for (int i = 0; i < parts; i++) {
+        b->q = v2_add(b->p, v2_times(all, 1.0 / parts));
+        b->ends[1] = i + 1 == parts ? last : line2_through(b->q, v2_times(way, -1));
+        const frame_status status = add_board(m, b);
+        if (status) return status;
+        members_piece *piece = &FRAME_ITEM(members_piece, m->set->pieces, m->set->pieces.count - 1);
+        piece->section = -1;
+        piece->thickness = m->in->plate_width_in, piece->depth = 1.5;
+        b->p = b->q;
+        b->ends[0] = line2_turned(b->ends[1]);
+    }
+    return FRAME_OK;
+}
+
 static frame_status add_plate(members *m, ring of, int32_t i) {
     const double width = m->in->plate_width_in;
     const int32_t next = of.first + (i - of.first + 1) % of.count;
@@ -229,13 +261,7 @@ static frame_status add_plate(members *m, ring of, int32_t i) {
     b.ends[0] = mitre(own, wall_line(m, of, before), -width, -width, p, way);
     b.ends[1] = mitre(own, wall_line(m, of, next), -width, -width, q, v2_times(way, -1));
     b.label = "plate end";
-    const size_t at = m->set->pieces.count;
-    const frame_status status = add_board(m, &b);
-    if (status) return status;
-    members_piece *piece = &FRAME_ITEM(members_piece, m->set->pieces, at);
-    piece->section = -1;
-    piece->thickness = width, piece->depth = 1.5;
-    return FRAME_OK;
+    return add_plate_pieces(m, &b);
 }
 
 frame_status members_add_plates(members *m) {

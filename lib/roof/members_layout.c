@@ -46,7 +46,7 @@ static int is_taken(const layout *l, double place, double low, double high) {
 }
 
 /* The rafters at one place; of one that stands at a gable only what lies beside it. */
-static frame_status place_rafters(layout *l, double place, const placed *beside) {
+static frame_status place_rafters(layout *l, double place, const placed *beside, members_standing_at where) {
     frame_status status = cross(l, place);
     for (size_t i = 0; i + 1 < l->crossings.count && !status; i += 2) {
         const members_crossing *lower = &FRAME_ITEM(members_crossing, l->crossings, i), *upper = lower + 1;
@@ -56,7 +56,7 @@ static frame_status place_rafters(layout *l, double place, const placed *beside)
             l->m->left_out += !beside;
             continue;
         }
-        status = members_add_rafter(l->m, l->face, place, lower, upper, beside != NULL, &added);
+        status = members_add_rafter(l->m, l->face, place, lower, upper, where, &added);
         l->m->left_out += !status && !added;
         const placed taken = {place, lower->up, upper->up};
         if (added && beside && !frame_array_push(&l->placed, &taken)) status = FRAME_NO_MEMORY;
@@ -74,8 +74,11 @@ static frame_status place_end_rafters(layout *l) {
         if (side->run >= 0 || side->kind == FRAME_LINE_EAVE || fabs(inward) < 1 - 1e-9) continue;
         const double p = v2_dot(face->up, side->p), q = v2_dot(face->up, side->q);
         const placed beside = {0, fmin(p, q), fmax(p, q)};
-        const frame_status status =
-            place_rafters(l, v2_dot(face->along, side->p) + (inward > 0 ? half : -half), &beside);
+        const double edge = v2_dot(face->along, side->p), in = inward > 0 ? 1 : -1;
+        const double rake = side->kind == FRAME_LINE_RAKE ? l->m->in->rake_overhang_in : 0;
+        frame_status status = place_rafters(l, edge + in * (rake + half), &beside, MEMBERS_AT_GABLE);
+        if (!status && rake > 0) status = place_rafters(l, edge + in * half, &beside, MEMBERS_FLYING);
+        if (!status && rake > 0) status = members_add_lookouts(l->m, face, side);
         if (status) return status;
     }
     return FRAME_OK;
@@ -90,7 +93,7 @@ static frame_status place_on_centres(layout *l) {
         high = fmax(high, v2_dot(face->along, MEMBERS_SIDE(l->m, i)->p));
     }
     for (double number = ceil((low - first) / step); first + number * step <= high; number++) {
-        const frame_status status = place_rafters(l, first + number * step, NULL);
+        const frame_status status = place_rafters(l, first + number * step, NULL, MEMBERS_ON_CENTRES);
         if (status) return status;
     }
     return FRAME_OK;

@@ -45,7 +45,8 @@ static double share_on(const members *m, const members_end *end, const members_e
         const v2 from = v2_less(corner, point_at(m, end));
         proud += fmax(0, top_at(m, end, from) - top_at(m, other, from)) / 2;
     }
-    return (run->slope != 0 ? 0.85 : 0.95) * fmax(0, 1 - proud / plumb);
+    const double least = run->slope == 0 ? 0.95 : MEMBERS_RUN(m, other->run)->slope == 0 ? 0.85 : 0.75;
+    return least * fmax(0, 1 - proud / plumb);
 }
 
 /* -- ends at gables, walls and eaves -- */

@@ -41,8 +41,9 @@ static members_piece *piece_at(const proof *p, size_t i) {
 /* -- giving a piece -- */
 
 static const char *const kind_names[] = {
-    "",           "ridge",    "hip",         "valley",       "break purlin", "ledger",     "common",
-    "end rafter", "hip jack", "valley jack", "cripple jack", "rafter",       "sub-fascia", "plate"};
+    "",           "ridge",      "hip",        "valley",      "break purlin",  "ledger",
+    "common",     "end rafter", "hip jack",   "valley jack", "cripple jack",  "rafter",
+    "sub-fascia", "plate",      "fly rafter", "lookout",     "ceiling joist", "block"};
 
 static const char *name_of(members *m, const members_piece *piece) {
     char name[64];

@@ -126,9 +126,10 @@ static int avoid_heads(rafter *r) {
 
 /* -- what it is -- */
 
-static frame_roof_member kind_of(frame_roof_line_kind lower, frame_roof_line_kind upper, int at_gable) {
+static frame_roof_member kind_of(frame_roof_line_kind lower, frame_roof_line_kind upper, members_standing_at where) {
     const int high = upper == FRAME_LINE_RIDGE || upper == FRAME_LINE_WALL || upper == FRAME_LINE_BREAK;
-    if (at_gable) return FRAME_MEMBER_END_RAFTER;
+    if (where == MEMBERS_FLYING) return FRAME_MEMBER_FLY_RAFTER;
+    if (where == MEMBERS_AT_GABLE) return FRAME_MEMBER_END_RAFTER;
     if (lower == FRAME_LINE_EAVE || lower == FRAME_LINE_BREAK)
         return high ? FRAME_MEMBER_COMMON : upper == FRAME_LINE_HIP ? FRAME_MEMBER_HIP_JACK : FRAME_MEMBER_RAFTER;
     if (lower != FRAME_LINE_VALLEY) return FRAME_MEMBER_RAFTER;
@@ -285,13 +286,24 @@ static frame_status add_pieces(const rafter *r, frame_roof_member kind, const me
     return status || !eave ? status : add_seat(r, eave);
 }
 
+/* What stands on the eave, for what goes between. */
+static frame_status stand(const rafter *r, frame_roof_member kind, const members_side *eave, double high) {
+    const members_standing standing = {.face = r->m->face_of[r->face->face],
+                                       .edge = eave->edge,
+                                       .common = kind == FRAME_MEMBER_COMMON,
+                                       .place = r->place,
+                                       .half = r->half,
+                                       .top = high};
+    return frame_array_push(&r->m->standing, &standing) ? FRAME_OK : FRAME_NO_MEMORY;
+}
+
 frame_status members_add_rafter(members *m, const members_face *face, double place, const members_crossing *lower,
-                                const members_crossing *upper, int at_gable, int *added) {
+                                const members_crossing *upper, members_standing_at where, int *added) {
     rafter r = {.m = m, .face = face, .place = place, .half = m->sections[MEMBERS_RAFTERS].thickness / 2};
     double low, high;
     for (int i = 0; i < 4; i++) {
-        const double across = place + (i == 1 || i == 2 ? r.half : -r.half),
-                     up = i < 2 ? lower->up - 60 : upper->up + 60;
+        const double across = place + (i == 1 || i == 2 ? r.half : -r.half);
+        const double up = i < 2 ? lower->up - 60 : upper->up + 60;
         r.strip.corners[i] = v2_add(v2_times(face->along, across), v2_times(face->up, up));
     }
     r.strip.count = 4;
@@ -299,11 +311,12 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
     if (!cut_ends(&r, lower->side, upper->side) || !avoid_heads(&r)) return FRAME_OK;
     polygon2_range(&r.strip, face->up, &low, &high);
     const frame_roof_line_kind from = MEMBERS_SIDE(m, lower->side)->kind, to = MEMBERS_SIDE(m, upper->side)->kind;
-    const members_side *eave = seat_of(&r, fmax(low, lower->up - 2 * r.half), high);
-    if ((from == FRAME_LINE_EAVE && (!eave || low > eave->line.at + eave->overhang + 1e-6)) ||
-        upper->up - lower->up < 3)
-        return FRAME_OK;
-    *added = 1;
+    const members_side *eave = where == MEMBERS_FLYING ? NULL : seat_of(&r, fmax(low, lower->up - 2 * r.half), high);
+    const int seated = eave && low <= eave->line.at + eave->overhang + 1e-6;
+    if ((from == FRAME_LINE_EAVE && !seated && where != MEMBERS_FLYING) || upper->up - lower->up < 3) return FRAME_OK;
     const int at_head = r.cut_count && r.cuts[r.cut_count - 1].side < 0 && r.notch_count == 0;
-    return add_pieces(&r, kind_of(from, at_head ? FRAME_LINE_RIDGE : to, at_gable), eave);
+    const frame_roof_member kind = kind_of(from, at_head ? FRAME_LINE_RIDGE : to, where);
+    *added = 1;
+    const frame_status status = add_pieces(&r, kind, eave);
+    return status || !seated ? status : stand(&r, kind, eave, high);
 }

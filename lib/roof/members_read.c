@@ -93,6 +93,13 @@ static frame_status check_height(const members *m) {
     return FRAME_OK;
 }
 
+/* There is room for a fly rafter, and for lookouts behind it. */
+static frame_status check_rake(const members *m) {
+    const double rake = m->in->rake_overhang_in, least = 2 * m->sections[MEMBERS_RAFTERS].thickness;
+    if (rake <= 0 || rake >= least) return FRAME_OK;
+    return frame_fail_number(FRAME_IMPOSSIBLE, "rake_overhang_in", rake, "0, or at least twice the rafters' thickness");
+}
+
 frame_status members_read(members *m) {
     const frame_size fascia = m->in->fascia_size == FRAME_NOT_GIVEN_INT ? m->in->rafter_size : m->in->fascia_size;
     m->out->known = FRAME_KNOWN_USER;
@@ -101,6 +108,9 @@ frame_status members_read(members *m) {
     if (!status) status = refuse_break_walls(m);
     if (!status) status = take_section(m, MEMBERS_RAFTERS, m->in->rafter_size, 1);
     if (!status) status = take_section(m, MEMBERS_FASCIA, fascia, 1);
+    if (!status && m->in->joist_size != FRAME_NOT_GIVEN_INT)
+        status = take_section(m, MEMBERS_JOISTS, m->in->joist_size, 1);
+    if (!status) status = check_rake(m);
     if (!status) status = find_height(m);
     return status ? status : check_height(m);
 }

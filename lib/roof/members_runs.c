@@ -177,15 +177,17 @@ static int is_left(const members_run *run, const members_end *lower, const membe
     return polygon2_area(&strip) > 1e-3;
 }
 
+/* The part of a run between two places along it, with some to spare at both ends. */
 static frame_status add_part(members *m, const members_run *run, const members_end *lower, const members_end *upper,
-                             int seats) {
+                             double start, double stop) {
     const double past = 40 + 4 * run->half;
     if (!is_left(run, lower, upper)) {
         m->left_out++;
         return FRAME_OK;
     }
-    const v2 from = v2_less(run->at[0], v2_times(run->dir, past)), to = v2_add(run->at[1], v2_times(run->dir, past));
-    const double z = run->z - run->drop - past * run->slope, rise = (run->length + 2 * past) * run->slope;
+    const v2 from = v2_add(run->at[0], v2_times(run->dir, start - past));
+    const v2 to = v2_add(run->at[0], v2_times(run->dir, stop + past));
+    const double z = run->z - run->drop + (start - past) * run->slope, rise = (stop - start + 2 * past) * run->slope;
     members_piece *piece =
         members_add_piece(m, kind_of(run->kind), run->section, (vec3){from.x, from.y, z}, (vec3){to.x, to.y, z + rise});
     if (!piece) return FRAME_NO_MEMORY;
@@ -195,7 +197,7 @@ static frame_status add_part(members *m, const members_run *run, const members_e
     if (lower && !lower->notched) status = cut_end(m, run, lower);
     if (!status && upper) status = cut_end(m, run, upper);
     if (!status && lower && lower->notched) status = cut_end(m, run, lower);
-    return status || !seats ? status : add_seats(m, run);
+    return status || run->slope == 0 ? status : add_seats(m, run);
 }
 
 /* Where a run of more than one piece of stock is spliced: on a rafter, at 3/4 to all of the stock. */
@@ -217,17 +219,17 @@ static frame_status add_pieces(members *m, int32_t index) {
     const members_end *upper = end_of(m, index, 1);
     members_end splice = {.stop_count = 1}, next = splice;
     const members_end *lower = end_of(m, index, 0);
-    double at = 0;
-    for (double from = 0; find_splice(m, run, from, &at); from = at) {
+    double from = 0, at = 0;
+    for (; find_splice(m, run, from, &at); from = at) {
         const v2 point = v2_add(run->at[0], v2_times(run->dir, at));
         splice.stops[0] = (members_stop){line2_through(point, v2_times(run->dir, -1)), "splice", 0.95};
-        const frame_status status = add_part(m, run, lower, &splice, 0);
+        const frame_status status = add_part(m, run, lower, &splice, from, at);
         if (status) return status;
         next = splice;
         next.stops[0].line = line2_turned(splice.stops[0].line);
         lower = &next;
     }
-    return add_part(m, run, lower, upper, run->slope != 0);
+    return add_part(m, run, lower, upper, from, run->length);
 }
 
 frame_status members_add_runs(members *m) {

@@ -37,16 +37,16 @@ static frame_status add_sticks(const frame_roof_members *of, frame_scene *scene)
 
 /* One label for each kind of piece, on the longest of it. */
 static frame_status label_kinds(const frame_roof_members *of, const frame_scene *scene, frame_drawing *drawing) {
-    size_t longest[16] = {0};
-    int32_t counts[16] = {0};
+    size_t longest[24] = {0};
+    int32_t counts[24] = {0};
     frame_status status = FRAME_OK;
     for (size_t i = 0; i < set_of(of)->pieces.count; i++) {
         const frame_roof_members_piece *piece = given_at(of, i);
         if (!counts[piece->kind]++ || piece->length_in > given_at(of, longest[piece->kind])->length_in)
             longest[piece->kind] = i;
     }
-    for (int kind = 1; kind < FRAME_MEMBER_PLATE && !status; kind++) {
-        if (!counts[kind]) continue;
+    for (int kind = 1; kind <= FRAME_MEMBER_BLOCK && !status; kind++) {
+        if (!counts[kind] || kind == FRAME_MEMBER_PLATE) continue;
         const frame_roof_members_piece *piece = given_at(of, longest[kind]);
         const vec3 at = frame_scene_see(scene, (vec3){(piece->start_x_in + 2 * piece->end_x_in) / 3,
                                                       (piece->start_y_in + 2 * piece->end_y_in) / 3, 0});

@@ -26,6 +26,7 @@ static void begin(members *m) {
     m->runs.item_size = sizeof(members_run);
     m->ends.item_size = sizeof(members_end);
     m->heads.item_size = sizeof(members_head);
+    m->standing.item_size = sizeof(members_standing);
     m->sections = m->set->sections;
     frame_roof_corner_item(m->in->corners, 0, &corner);
     m->origin.x = m->in->layout_x_in == FRAME_NOT_GIVEN ? corner.x_in : m->in->layout_x_in;
@@ -40,6 +41,7 @@ static void end(members *m) {
     frame_array_give(&m->runs);
     frame_array_give(&m->ends);
     frame_array_give(&m->heads);
+    frame_array_give(&m->standing);
 }
 
 static frame_status frame_it(members *m) {
@@ -54,6 +56,8 @@ static frame_status frame_it(members *m) {
     if (!status) status = members_add_runs(m);
     if (!status) status = members_add_ledgers(m);
     if (!status) status = members_lay_out(m);
+    if (!status) status = members_add_joists(m);
+    if (!status) status = members_add_blocks(m);
     if (!status) status = members_add_eaves(m);
     return status ? status : members_give(m);
 }

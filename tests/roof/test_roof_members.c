@@ -161,6 +161,35 @@ START_TEST(each_piece_as_a_stick) {
 }
 END_TEST
 
+/* A gable roof with all that goes between its rafters: counted, and all of it fits. */
+START_TEST(with_what_goes_between) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 200, 240, 0.5);
+    p.kinds[1] = p.kinds[3] = FRAME_ROOF_GABLE;
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 16);
+    in->rake_overhang_in = 14, in->joist_size = FRAME_SIZE(2, 6), in->blocking = 1;
+    frame_roof_members *members = solve(in, &out);
+    assert_fits(members, &out);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_FLY_RAFTER), 4);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_CEILING_JOIST), count_kind(members, FRAME_MEMBER_COMMON) / 2);
+    ck_assert_uint_gt(count_kind(members, FRAME_MEMBER_LOOKOUT), 4 * 6);
+    /* Between 12 commons and 2 end rafters on each wall there are 13 places, 12 of them parted by a joist's thickness.
+     */
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_BLOCK), 2 * 13);
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece piece = piece_at(members, i);
+        if (piece.kind == FRAME_MEMBER_LOOKOUT) ck_assert_double_eq_tol(piece.length_in, 14 - 1.5, 1e-9);
+        if (piece.kind == FRAME_MEMBER_CEILING_JOIST) ck_assert_double_eq_tol(piece.length_in, 240, 1e-9);
+        if (piece.kind == FRAME_MEMBER_RIDGE) ck_assert_double_eq_tol(piece.length_in, 200 + 2 * 14, 1e-9);
+    }
+    frame_roof_members_free(members);
+    in->rake_overhang_in = 2;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "rake_overhang_in");
+}
+END_TEST
+
 /* A roof with two planes of symmetry has its hips and jacks in pairs of both hands, and all commons alike. */
 START_TEST(gangs) {
     static plan p;
@@ -277,6 +306,7 @@ START_TEST(random_plans_close) {
         plan_finish(&p, random_in(0.3, 1.1));
         frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), i & 1 ? 16 : 0);
         in->spacing_in = i & 2 ? 16 : 24;
+        if (i & 4) in->joist_size = FRAME_SIZE(2, 6), in->blocking = 1;
         frame_roof_members *members = solve(in, &out);
         assert_fits(members, &out);
         frame_roof_members_free(members);
@@ -323,6 +353,7 @@ int main(void) {
     tcase_add_test(tests, a_hip_roof);
     tcase_add_test(tests, opposite_rafters_stand_in_pairs);
     tcase_add_test(tests, each_piece_as_a_stick);
+    tcase_add_test(tests, with_what_goes_between);
     tcase_add_test(tests, gangs);
     tcase_add_test(tests, pictures);
     tcase_add_test(tests, a_ridge_too_shallow_is_named);
