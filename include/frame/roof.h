@@ -728,6 +728,8 @@ FRAME_ANSWER_LIST(roof_solve, line, lines);
 FRAME_ANSWER_LIST(roof_solve, point, points);
 /** The outlines of the faces, face by face. */
 FRAME_ANSWER_LIST(roof_solve, outline, outlines);
+/** Draws the roof in plan: lines, faces with slope and area, building lines on tapes. Free the drawing with frame_drawing_free. */
+FRAME_API frame_status frame_roof_solve_drawing(const frame_roof_solve *roof, frame_drawing **drawing);
 
 /** What a member of a roof is. */
 typedef int32_t frame_roof_member;

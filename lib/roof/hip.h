@@ -90,6 +90,8 @@ frame_status frame_hip_take_section(frame_hip_facts *facts);
 frame_status frame_hip_compute(const frame_hip_facts *facts, frame_hip_figures *figures, frame_working *w);
 /* The same piece from planes in space. */
 frame_status frame_hip_make_stick(const frame_hip_facts *facts, frame_stick **stick);
+/* Records what that piece measures beside the formulas, where there is a working and a depth. */
+frame_status frame_hip_beside_stick(const frame_hip_facts *facts, const frame_hip_figures *figures, frame_working *w);
 /* Whether the head can lie against a common rafter of a side, at this angle in plan to that side's eave. */
 static inline int frame_hip_has_common(double angle_deg) {
     return angle_deg < 89;

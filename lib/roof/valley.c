@@ -39,6 +39,7 @@ static frame_status compute(const frame_valley_in *in, frame_valley_out *out, fr
     frame_hip_figures figures;
     frame_status status = frame_hip_take_section(&facts);
     if (!status) status = frame_hip_compute(&facts, &figures, w);
+    if (!status) status = frame_hip_beside_stick(&facts, &figures, w);
     if (status) return status;
     FRAME_HIP_GIVE(out, figures);
     out->known = facts.known;

@@ -58,6 +58,25 @@ START_TEST(a_hip_roof) {
 }
 END_TEST
 
+START_TEST(a_drawing) {
+    static plan p;
+    frame_roof_solve_out out;
+    frame_drawing *drawing;
+    frame_text *text;
+    rectangle(&p, 480, 240);
+    frame_roof_solve *roof = solve(plan_finish(&p, 0.5), &out);
+    ck_assert_int_eq(frame_roof_solve_drawing(roof, &drawing), FRAME_OK);
+    ck_assert_int_eq(frame_text_new(&text), FRAME_OK);
+    ck_assert_int_eq(frame_drawing_svg(drawing, text), FRAME_OK);
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "face 3, 6 in 12"));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "111.8 sq ft")); /* 120 x 240 / 2 x sqrt(1.25) sq in */
+    frame_text_free(text);
+    frame_drawing_free(drawing);
+    ck_assert_int_eq(frame_roof_solve_drawing(NULL, &drawing), FRAME_REQUIRED);
+    frame_roof_solve_free(roof);
+}
+END_TEST
+
 START_TEST(a_pyramid) {
     static plan p;
     frame_roof_solve_out out;
@@ -482,6 +501,7 @@ int main(void) {
     tcase_set_timeout(tests, 1200);
     tcase_add_test(tests, a_hip_roof);
     tcase_add_test(tests, a_pyramid);
+    tcase_add_test(tests, a_drawing);
     tcase_add_test(tests, a_gable_roof);
     tcase_add_test(tests, a_shed_roof);
     tcase_add_test(tests, a_half_hip);
