@@ -909,6 +909,127 @@ FRAME_API frame_status frame_roof_members_drawing(const frame_roof_members *memb
  * 360). Free the drawing with frame_drawing_free. */
 FRAME_API frame_status frame_roof_members_isometric(const frame_roof_members *members, double turn_deg, frame_drawing **drawing);
 
+/** What the edge of a part of sheathing lies along. */
+typedef int32_t frame_sheathing_edge;
+enum frame_sheathing_edge_values {
+    FRAME_SHEATHING_COURSE = 1, /**< "course". The next course, or the eave. */
+    FRAME_SHEATHING_JOINT = 2,  /**< "joint". The next part of the course. */
+    FRAME_SHEATHING_SKEW = 3    /**< "skew". A hip, a valley, a ridge, a rake, or a wall. */
+};
+/** Cautions that go with sheathing. */
+typedef int32_t frame_roof_sheathing_caution;
+enum frame_roof_sheathing_caution_values {
+    FRAME_SHEATHING_CAUTION_NAILERS = 0, /**< "nailers". Joints without a member behind them need a nailer: see nailers. */
+    FRAME_SHEATHING_CAUTION_EDGES = 1, /**< "edges". Edges between courses are held at the rafters only: see courses. */
+    FRAME_SHEATHING_CAUTION_SUPPORTS = 2, /**< "supports". Parts lie on fewer than three members: their strip is weak and needs edge support. */
+    FRAME_SHEATHING_CAUTION_FALL = 3 /**< "fall". Sheets slide: stops at the eave and fall protection before the first one is laid. */
+};
+/** What sheathing leaves unchecked. */
+typedef int32_t frame_roof_sheathing_not_checked;
+enum frame_roof_sheathing_not_checked_values {
+    FRAME_SHEATHING_UNCHECKED_SPAN = 0, /**< "span". Whether the panels span the rafters under the loads: see code_panel_span. */
+    FRAME_SHEATHING_UNCHECKED_NAILING = 1 /**< "nailing". Fasteners, and the diaphragm that the sheathing makes. */
+};
+
+/** The sheathing of a roof framed as roof_members frames it: the fields of that name mean the same. */
+typedef struct frame_roof_sheathing_in {
+    uint32_t struct_size, struct_id;
+    const frame_roof_corner *corners; /**< required. Corners of the building lines, in order; at least 3. */
+    size_t corner_count;              /**< count : 1..2000. */
+    const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
+    size_t slope_count;               /**< count : 1..2000. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    size_t kind_count;                /**< count : 0..2000. */
+    const frame_roof_hole_corner *holes; /**< optional. Corners of courtyards, courtyard by courtyard. */
+    size_t hole_count;                /**< count : 0..2000. */
+    frame_size rafter_size;           /**< required. Nominal size of rafters and jacks. */
+    frame_size fascia_size;           /**< "the rafters' size". Nominal size of the sub-fascia, which the first course covers. */
+    double spacing_in;                /**< 16 : >0..96. Spacing of rafters on centres. */
+    double overhang_in;               /**< 0 : 0..120. Overhang of the first edge that a roof rises from, level, to the outer face of the tail cut. */
+    double rake_overhang_in;          /**< 0 : 0..48. Overhang at gables, level. */
+    double layout_x_in;               /**< optional : -1e6..1e6. A point that all layouts start from; the first corner where it is not given. */
+    double layout_y_in;               /**< optional : -1e6..1e6. That point along y. */
+    double sheet_length_in;           /**< 96 : 24..288. Length of a sheet, its strong way, along the eave. */
+    double sheet_width_in;            /**< 48 : 12..96. Width of a sheet, up the slope. */
+    double gap_in;                    /**< 0.125 : 0..1. Gap between sheets. */
+    frame_bool edges_held;            /**< no. Whether clips, tongues or blocks hold the edges between rafters. */
+    int32_t spare;
+} frame_roof_sheathing_in;
+
+/** The figures of the sheathing. */
+typedef struct frame_roof_sheathing_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : roof_sheathing_caution. Cautions. */
+    uint64_t not_checked; /**< bits : roof_sheathing_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    int32_t whole;        /**< Parts that are whole sheets, or sheets cut to the layout. */
+    double area_in2;        /**< Area of all faces, overhangs among them. */
+    double parts_area_in2;  /**< Area of all parts: less by the gaps. */
+    double unheld_in;       /**< Length of the edges between courses that nothing holds between rafters. */
+    double nailers_in;      /**< Length of all nailers. */
+} frame_roof_sheathing_out;
+
+/** A part of the sheathing: a sheet or what is cut of one. Its corners lie in the face, along the eave and up the slope. */
+typedef struct frame_roof_sheathing_part {
+    uint32_t struct_size, struct_id;
+    int32_t face;        /**< The roof face, as roof_solve numbers them. */
+    int32_t course;      /**< Course, from 1 at the eave. */
+    frame_bool whole;    /**< A whole rectangle of the course. */
+    int32_t supports;    /**< Rafters it lies on. */
+    double length_in;    /**< Greatest length, along the eave. */
+    double width_in;     /**< Greatest width, up the slope. */
+    double area_in2;     /**< Area. */
+    uint32_t corner_first; /**< range : corners. Its corners, counterclockwise seen from above. */
+    uint32_t corner_count; /**< count. */
+} frame_roof_sheathing_part;
+
+/** A corner of a part, and the edge from it to the next. */
+typedef struct frame_roof_sheathing_corner {
+    uint32_t struct_size, struct_id;
+    frame_sheathing_edge edge; /**< What the edge from here lies along. */
+    int32_t spare;
+    double along_in;  /**< Its place in the part: along the eave from the part's end. */
+    double up_in;     /**< Up the slope from the part's lower edge. */
+    double angle_deg; /**< Angle of the edge from here to the next corner, from the courses: 90 for a square joint. */
+    double bevel_deg; /**< Tilt of the saw from square to the face, so that the sheathing of two faces meets in the plane that halves them; 0 where no other face is. */
+} frame_roof_sheathing_corner;
+
+/** An edge between two courses of a face. */
+typedef struct frame_roof_sheathing_course {
+    uint32_t struct_size, struct_id;
+    int32_t face;     /**< The roof face. */
+    int32_t course;   /**< The lower of the two courses, from 1. */
+    double length_in; /**< Length of the edge. */
+    double unheld_in; /**< What of it lies between rafters with nothing that holds it. */
+} frame_roof_sheathing_course;
+
+/** A nailer: where a joint has no member behind it. */
+typedef struct frame_roof_sheathing_nailer {
+    uint32_t struct_size, struct_id;
+    int32_t face;     /**< The roof face. */
+    int32_t course;   /**< The course of the joint, from 1. */
+    double length_in; /**< Its length, up the slope. */
+    double from_x_in; /**< Its lower end in plan, along x. */
+    double from_y_in; /**< The lower end along y. */
+    double to_x_in;   /**< Its upper end in plan, along x. */
+    double to_y_in;   /**< The upper end along y. */
+} frame_roof_sheathing_nailer;
+
+/** Lays out the sheathing of a roof: courses from the eave, joints on rafters and staggered by half a sheet from course to course, every
+ * part with its outline and the angles of its edges; where a joint has no rafter behind it (near hips and valleys) a nailer is named,
+ * and so is every edge between courses that nothing holds. Refuses what roof_members refuses; FRAME_IMPOSSIBLE when a sheet is
+ * shorter than twice the spacing of the rafters. */
+FRAME_ANSWER(roof_sheathing);
+/** The parts, face by face, course by course. */
+FRAME_ANSWER_LIST(roof_sheathing, part, parts);
+/** The corners of the parts, part by part. */
+FRAME_ANSWER_LIST(roof_sheathing, corner, corners);
+/** The edges between courses. */
+FRAME_ANSWER_LIST(roof_sheathing, course, courses);
+/** The nailers. */
+FRAME_ANSWER_LIST(roof_sheathing, nailer, nailers);
+
 FRAME_END
 
 #endif

@@ -123,6 +123,12 @@ typedef struct members_standing {
     double place, half, top; /* along the face; top: how far up it reaches */
 } members_standing;
 
+/* A rafter as it lies in its face. */
+typedef struct members_laid {
+    int32_t face, spare;
+    double place, low, high;
+} members_laid;
+
 typedef struct members {
     const frame_roof_members_in *in;
     frame_answer *answer;
@@ -133,7 +139,7 @@ typedef struct members {
     double height; /* above plate */
     double fall;   /* of the roof from the building line to the tail cut */
     v2 origin;
-    frame_array faces, sides, runs, ends, heads, standing;
+    frame_array faces, sides, runs, ends, heads, standing, laid;
     int32_t *face_of; /* of each roof face its members_face, -1 for an upright one */
     int32_t left_out;
     int32_t counts[24];
@@ -159,6 +165,12 @@ static inline int members_is_run(frame_roof_line_kind kind) {
     return kind == FRAME_LINE_RIDGE || kind == FRAME_LINE_HIP || kind == FRAME_LINE_VALLEY || kind == FRAME_LINE_BREAK;
 }
 
+/* roof_members.c: room to work in. */
+frame_status members_begin(members *m, const frame_roof_members_in *in, frame_answer *answer,
+                           frame_roof_members_out *out);
+void members_end_work(members *m);
+/* Everything up to the ends of the runs. */
+frame_status members_find_shape(members *m);
 /* members_read.c: the roof, sections, heights; sections that cover what is cut against them. */
 frame_status members_read(members *m);
 frame_status members_take_sections(members *m);

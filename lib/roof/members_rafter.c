@@ -316,6 +316,8 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
     if ((from == FRAME_LINE_EAVE && !seated && where != MEMBERS_FLYING) || upper->up - lower->up < 3) return FRAME_OK;
     const int at_head = r.cut_count && r.cuts[r.cut_count - 1].side < 0 && r.notch_count == 0;
     const frame_roof_member kind = kind_of(from, at_head ? FRAME_LINE_RIDGE : to, where);
+    const members_laid laid = {m->face_of[face->face], 0, place, low, high};
+    if (!frame_array_push(&m->laid, &laid)) return FRAME_NO_MEMORY;
     *added = 1;
     const frame_status status = add_pieces(&r, kind, eave);
     return status || !seated ? status : stand(&r, kind, eave, high);

@@ -19,8 +19,14 @@ static members_set *new_set(frame_answer *answer) {
     return frame_answer_own(answer, set, release_set);
 }
 
-static void begin(members *m) {
+frame_status members_begin(members *m, const frame_roof_members_in *in, frame_answer *answer,
+                           frame_roof_members_out *out) {
     frame_roof_corner corner;
+    m->in = in, m->answer = answer, m->out = out;
+    out->cautions = 0;
+    m->set = new_set(answer);
+    if (!m->set) return FRAME_NO_MEMORY;
+    m->laid.item_size = sizeof(members_laid);
     m->faces.item_size = sizeof(members_face);
     m->sides.item_size = sizeof(members_side);
     m->runs.item_size = sizeof(members_run);
@@ -31,9 +37,10 @@ static void begin(members *m) {
     frame_roof_corner_item(m->in->corners, 0, &corner);
     m->origin.x = m->in->layout_x_in == FRAME_NOT_GIVEN ? corner.x_in : m->in->layout_x_in;
     m->origin.y = m->in->layout_y_in == FRAME_NOT_GIVEN ? corner.y_in : m->in->layout_y_in;
+    return FRAME_OK;
 }
 
-static void end(members *m) {
+void members_end_work(members *m) {
     frame_roof_solve_free(m->roof);
     frame_give(m->face_of);
     frame_array_give(&m->faces);
@@ -42,16 +49,21 @@ static void end(members *m) {
     frame_array_give(&m->ends);
     frame_array_give(&m->heads);
     frame_array_give(&m->standing);
+    frame_array_give(&m->laid);
 }
 
-static frame_status frame_it(members *m) {
+frame_status members_find_shape(members *m) {
     frame_status status = members_read(m);
     if (!status) status = members_find_skin(m);
     if (!status) status = members_move_eaves(m);
     if (!status) status = members_find_runs(m);
     if (!status) status = members_take_sections(m);
     if (!status) status = members_find_ends(m);
-    if (!status) status = members_end_runs(m);
+    return status ? status : members_end_runs(m);
+}
+
+static frame_status frame_it(members *m) {
+    frame_status status = members_find_shape(m);
     if (!status) status = members_add_plates(m);
     if (!status) status = members_add_runs(m);
     if (!status) status = members_add_ledgers(m);
@@ -100,15 +112,12 @@ static void record(const members *m, frame_working *w) {
 
 static frame_status solve(const frame_roof_members_in *in, frame_answer *answer, frame_roof_members_out *out,
                           frame_working *w) {
-    members m = {.in = in, .answer = answer, .out = out};
-    out->cautions = 0;
-    m.set = new_set(answer);
-    if (!m.set) return FRAME_NO_MEMORY;
-    begin(&m);
-    const frame_status status = frame_it(&m);
+    members m = {.in = in};
+    frame_status status = members_begin(&m, in, answer, out);
+    if (!status) status = frame_it(&m);
     if (!status) note(&m);
     if (!status) record(&m, w);
-    end(&m);
+    members_end_work(&m);
     return status;
 }
 
