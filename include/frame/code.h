@@ -56,7 +56,8 @@ enum frame_code_caution_values {
     FRAME_CODE_CAUTION_AMENDED = 25,   /**< "amended". Taken from the code of one state or city, or a code made after this one: another place's may differ. */
     FRAME_CODE_CAUTION_RETURNS = 26,   /**< "returns". Each end of a continuously sheathed line needs an end condition of Figure R602.10.7: a return panel at the corner, a long panel or a hold-down. */
     FRAME_CODE_CAUTION_OWN_DETAIL = 27, /**< "own_detail". The panel is built by its method's own figure and table: hold-downs, straps, header and anchors. */
-    FRAME_CODE_CAUTION_PINE = 28       /**< "pine". For No.2 lumber; southern pine must be No.1 or better here (2015 and 2018). */
+    FRAME_CODE_CAUTION_PINE = 28,      /**< "pine". For No.2 lumber; southern pine must be No.1 or better here (2015 and 2018). */
+    FRAME_CODE_CAUTION_SHEATHING = 29 /**< "sheathing". Fastened through wood structural panels or solid lumber; through gypsum, fiberboard or foam only with bolts at the spacing for 1 in. */
 };
 /** What the code book leaves unchecked. */
 typedef int32_t frame_code_not_checked;
@@ -81,7 +82,8 @@ typedef struct frame_code_overlay frame_code_overlay;
 /** Reads local amendments from a CSV text. Its first line names the columns: lookup (which look-up, "joist_span"), source (where the
  * amendment is from), table and note if you like, and fields of look-ups. In the lines below, a cell under a field that is
  * asked for is a condition (30..50 for a range of numbers; empty: any), a cell under a field of the result is the figure that stands in place of
- * the book's. The first line that fits wins. For stairs and rules name the item: a limit as code_stairs lists it, or a rule of your own.
+ * the book's. The first line that fits wins. For stairs and rules name the item: a limit as code_stairs lists it, or a rule of your own. For
+ * fastening name the joint as code_fastening does; it and sheathing need a fastener, and every line that fits is a way.
  * Lines that begin with # are remarks. Errors name line and column. Free it with frame_code_overlay_free. */
 FRAME_API frame_status frame_code_overlay_new(const char *csv, frame_code_overlay **overlay);
 /** Frees local amendments; NULL is allowed. */
@@ -808,6 +810,7 @@ typedef struct frame_code_fastening_in {
     const char *second;         /**< required. The other: "top plate", "ridge", "sill", "girder", ... In either order. */
     frame_code_edition edition; /**< required. Which edition. */
     int32_t spare;
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_fastening_in;
 
 /** The joints found. */
@@ -875,6 +878,7 @@ typedef struct frame_code_sheathing_in {
     double wind_mph;            /**< optional : >0..300. Ultimate design wind speed. */
     frame_code_exposure exposure; /**< optional. Wind exposure. */
     frame_code_edition edition; /**< required. Which edition. */
+    const frame_code_overlay *overlay; /**< optional. Local amendments, from code_overlay. */
 } frame_code_sheathing_in;
 
 /** What was found, and what the wind asks for besides. */
@@ -1045,7 +1049,7 @@ typedef struct frame_code_wall_line_in {
     const frame_code_wall_panel *panels; /**< required. The panels, in any order. */
     size_t panel_count;         /**< count : 1..100. */
     frame_bool townhouse;       /**< optional. Whether it is a townhouse; category C needs it. */
-    frame_bool ends_held;       /**< no. Whether both ends meet the exceptions for D0 to D2: 24 in panels around the corner, or an 1,800 lb hold-down. */
+    frame_bool ends_held;       /**< no. Whether both ends meet the exception for wood panels and continuous sheathing in D0 to D2: 24 in panels around the corner, or an 1,800 lb hold-down. */
     frame_bool cripple;         /**< no. Whether it is a cripple wall. */
     int32_t spare;
 } frame_code_wall_line_in;

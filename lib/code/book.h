@@ -47,6 +47,8 @@ frame_status frame_code_column(const frame_code_columns *columns, double value, 
 frame_status frame_code_between(const frame_code_columns *columns, double value, int *place, double *fraction,
                                 int *covered);
 
+/* "2018, 2021": the names of a set of editions. */
+void frame_code_editions(unsigned set, char *text, size_t size);
 /* The table is not known for this edition; known is the set of those it is known for. */
 frame_status frame_code_no_edition(const char *table, frame_code_edition edition, unsigned known);
 /* The cell is doubtful and was not asked for. */

@@ -2,7 +2,7 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_fastenings.h"
 #include "table_code_joints.h"
@@ -52,19 +52,19 @@ static void partners(const char *thing, char *text, size_t size) {
 }
 
 static frame_status nothing(const frame_code_fastening_in *in) {
+    static const char some[] = "rafter, stud, joist, top plate, header, rim joist, blocking, ceiling joist, ...";
     char first[300], second[300];
     partners(in->first, first, sizeof first);
     partners(in->second, second, sizeof second);
     const char *const field = !*first ? "first" : "second", *const value = !*first ? in->first : in->second;
-    return frame_fail(FRAME_NO_VALUE, field, value,
-                      *first    ? first
-                      : *second ? second
-                                : "rafter, stud, joist, top plate, header, rim joist, ...",
-                      "%s: the fastening schedule has no joint of \"%.60s\" and \"%.60s\"; %s", field, in->first,
-                      in->second,
-                      *first    ? first
-                      : *second ? second
-                                : "it knows rafters, trusses, joists, studs, plates, headers and the like");
+    const char *const valid = *first ? first : *second ? second : some;
+    return frame_fail(FRAME_NO_VALUE, field, value, valid,
+                      "%s: the fastening schedule has no joint of \"%.60s\" and \"%.60s\"; it joins %.60s to %s", field,
+                      in->first, in->second,
+                      *first    ? in->first
+                      : *second ? in->second
+                                : "these",
+                      valid);
 }
 
 static frame_status add(frame_answer *answer, const frame_code_joints_row *joint,
@@ -86,6 +86,29 @@ static frame_status add(frame_answer *answer, const frame_code_joints_row *joint
     return FRAME_OK;
 }
 
+int frame_code_is_joint(const char *name) {
+    for (int i = 0; i < frame_code_joints_rows; i++)
+        if (!strcmp(frame_code_joints_table[i].joint, name)) return 1;
+    return 0;
+}
+
+/* The ways that amendments give for a joint in place of the schedule's. */
+static frame_status amend(const frame_code_fastening_in *in, const frame_code_joints_row *joint, frame_answer *answer,
+                          frame_code_fastening_out *out, frame_working *w) {
+    const overlay_row *row;
+    size_t at = 0;
+    while ((row = frame_code_overlay_next(in->overlay, &frame_code_fastening_calculation, in, &at))) {
+        if (strcmp(frame_code_overlay_text(row, "joint"), joint->joint) != 0) continue;
+        frame_code_fastening_way *way = frame_answer_add(answer, 0);
+        if (!way) return FRAME_NO_MEMORY;
+        frame_code_overlay_item(row, answer, answer->calculation->lists[0].facts, way);
+        if (answer->failed) return FRAME_NO_MEMORY;
+        FRAME_CODE_WARN(out, OVERLAY);
+        FRAME_CASE(w, way->source, "a local amendment gives a way in place of the schedule's", "local amendments");
+    }
+    return FRAME_OK;
+}
+
 static frame_status solve(const frame_code_fastening_in *in, frame_answer *answer, frame_code_fastening_out *out,
                           frame_working *w) {
     unsigned known = 0;
@@ -96,8 +119,14 @@ static frame_status solve(const frame_code_fastening_in *in, frame_answer *answe
         const frame_code_joints_row *joint = &frame_code_joints_table[i];
         const size_t before = answer->lists[0].count;
         if (!joins(joint, in->first, in->second)) continue;
+        if (amend(in, joint, answer, out, w)) return FRAME_NO_MEMORY;
+        const int amended = answer->lists[0].count > before;
+        if (amended) {
+            known |= frame_code_bit(in->edition);
+            if (worst < FRAME_KNOWN_USER) worst = FRAME_KNOWN_USER;
+        }
         for (int k = frame_code_fastenings_at[joint->id] - 1;
-             k < frame_code_fastenings_rows && frame_code_fastenings_table[k].joint == joint->id; k++) {
+             !amended && k < frame_code_fastenings_rows && frame_code_fastenings_table[k].joint == joint->id; k++) {
             const frame_code_fastenings_row *row = &frame_code_fastenings_table[k];
             known |= row->editions;
             if (!(row->editions & frame_code_bit(in->edition))) continue;
@@ -113,7 +142,8 @@ static frame_status solve(const frame_code_fastening_in *in, frame_answer *answe
     if (!known) return nothing(in);
     if (!out->joint_count) return frame_code_no_edition("R602.3(1)", in->edition, known);
     out->way_count = (int32_t)answer->lists[0].count;
-    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", worst);
+    const frame_code_fastening_way *const first = answer->lists[0].items;
+    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", source ? frame_code_source_text(source) : first->source, "", worst);
     frame_code_record_known(worst, "", w);
     FRAME_CODE_UNCHECKED(out, UPLIFT);
     FRAME_CODE_UNCHECKED(out, SEISMIC);

@@ -52,8 +52,11 @@ static frame_status by_rule(const frame_code_hole_in *in, frame_code_hole_out *o
     if (status) return status;
     const int tail = in->member == FRAME_CODE_MEMBER_TAIL;
     FRAME_CODE_SAY(out, in->edition, tail ? "R802.7.1.1" : rule->table,
-                   tail ? "IRC 2024 R802.7.1.1, federal adoption text; 4 in nominal in 2015" : rule->source, "",
-                   tail && in->edition != FRAME_CODE_2024 ? FRAME_KNOWN_SECONDARY : rule->known);
+                   !tail ? rule->source
+                   : rule->known == FRAME_KNOWN_READ
+                       ? "IRC 2018 and 2024 R802.7.1.1, adoption texts of Alaska and a federal agency"
+                       : "IRC R802.7.1.1 as in 2018 and 2024; 4 in nominal in 2015",
+                   "", rule->known);
     if (tail) return frame_cut_tail(in, out, w);
     if (in->member == FRAME_CODE_MEMBER_STUD) return frame_cut_stud(in, rule, out, w);
     if (in->member == FRAME_CODE_MEMBER_TOP_PLATE) return frame_cut_plate(in, rule, out, w);

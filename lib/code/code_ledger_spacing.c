@@ -89,6 +89,7 @@ static frame_status compute(const frame_code_ledger_spacing_in *in, frame_code_l
     FRAME_CODE_WARN(out, LATERAL);
     FRAME_CODE_WARN(out, POINT_LOADS);
     if (heavier) FRAME_CODE_WARN(out, COVERED);
+    if (in->sheathing_in > 0) FRAME_CODE_WARN(out, SHEATHING);
     FRAME_HEADING(w, "Ledger by the code's table");
     FRAME_TABLE(w, s_1, cell_of(row, place), "in", "spacing in the column of the shorter joists", out->source);
     FRAME_TABLE(w, s_2, fraction > 0 ? cell_of(row, place + 1) : s_1, "in",

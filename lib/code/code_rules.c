@@ -148,7 +148,13 @@ static frame_status gather(const frame_code_rules_in *in, frame_known known, fra
 }
 
 static frame_status nothing(const frame_code_rules_in *in, unsigned others) {
-    if (others & ~frame_code_bit(in->edition)) return frame_code_no_edition("of rules", in->edition, others);
+    char years[120];
+    if (others & ~frame_code_bit(in->edition)) {
+        frame_code_editions(others & ~frame_code_bit(in->edition), years, sizeof years);
+        return frame_fail(FRAME_NO_VALUE, "edition", frame_word_text("code_edition", in->edition), years,
+                          "edition: no rule of %s with all of \"%.60s\" is known here; there are such of %s",
+                          frame_word_text("code_edition", in->edition), in->words, years);
+    }
     return frame_fail(
         FRAME_NO_VALUE, "words", in->words,
         "bearing, blocking, bridging, lateral support, opening, header, trimmer, ridge, collar tie, rafter "

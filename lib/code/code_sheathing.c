@@ -1,7 +1,7 @@
 /* Fastening of sheathing and subfloors, and what panels on exterior walls hold of the wind. */
 #include <string.h>
 
-#include "code/book.h"
+#include "code/overlay.h"
 #include "code_facts.h"
 #include "table_code_sheathing.h"
 #include "table_code_wall_sheathing.h"
@@ -90,6 +90,24 @@ static void roof_note(const frame_code_sheathing_in *in, frame_code_sheathing_ou
     }
 }
 
+/* The ways that amendments give in place of the schedule's. */
+static frame_status amend(const frame_code_sheathing_in *in, frame_answer *answer, frame_code_sheathing_out *out,
+                          frame_working *w) {
+    const overlay_row *row;
+    size_t at = 0;
+    while ((row = frame_code_overlay_next(in->overlay, &frame_code_sheathing_calculation, in, &at))) {
+        frame_code_sheathing_way *way = frame_answer_add(answer, 0);
+        if (!way) return FRAME_NO_MEMORY;
+        frame_code_overlay_item(row, answer, answer->calculation->lists[0].facts, way);
+        if (answer->failed) return FRAME_NO_MEMORY;
+        out->known = FRAME_KNOWN_USER;
+        out->source = way->source;
+        FRAME_CODE_WARN(out, OVERLAY);
+        FRAME_CASE(w, way->source, "a local amendment gives a way in place of the schedule's", "local amendments");
+    }
+    return FRAME_OK;
+}
+
 static frame_status nothing(const frame_code_sheathing_in *in, unsigned known) {
     if (known) return frame_code_no_edition("R602.3(1)", in->edition, known);
     return frame_fail(
@@ -103,13 +121,16 @@ static frame_status solve(const frame_code_sheathing_in *in, frame_answer *answe
     unsigned known = 0;
     int source = 0;
     out->known = FRAME_KNOWN_READ;
-    if (by_schedule(in, answer, out, &known, &source)) return FRAME_NO_MEMORY;
+    if (amend(in, answer, out, w)) return FRAME_NO_MEMORY;
+    const int amended = answer->lists[0].count > 0;
+    if (!amended && by_schedule(in, answer, out, &known, &source)) return FRAME_NO_MEMORY;
     const size_t by_table = answer->lists[0].count;
     if (!by_table) return nothing(in, known);
     out->wind_note = "";
     out->wind_holds = FRAME_NOT_GIVEN_INT;
-    if (by_wind(in, answer, out)) return FRAME_NO_MEMORY;
-    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", frame_code_source_text(source), "", out->known);
+    if (!amended && by_wind(in, answer, out)) return FRAME_NO_MEMORY;
+    const char *const from = amended ? out->source : frame_code_source_text(source);
+    FRAME_CODE_SAY(out, in->edition, "R602.3(1)", from, "", out->known);
     roof_note(in, out);
     FRAME_CODE_UNCHECKED(out, WIND);
     FRAME_CODE_UNCHECKED(out, SEISMIC);

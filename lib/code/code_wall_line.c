@@ -139,11 +139,20 @@ static void sum(const frame_answer *answer, const frame_code_wall_line_in *in, f
     if (in->line_length_in - end > out->end_gap_in || !out->counted) out->end_gap_in = in->line_length_in - end;
 }
 
+/* In D0 to D2 panels stand at the very ends but by two exceptions of R602.10.2.2.1: wood panels and continuous
+ * sheathing whose ends are held, and, from 2021 on, panels with hold-downs of their own. */
+static int off_the_ends(const frame_code_wall_line_in *in) {
+    const unsigned panels = FRAME_CODE_CONTINUOUS | frame_code_method_bit(FRAME_CODE_BRACING_WSP) |
+                            frame_code_method_bit(FRAME_CODE_BRACING_BV_WSP);
+    const unsigned held = frame_code_method_bit(FRAME_CODE_BRACING_PFH) | frame_code_method_bit(FRAME_CODE_BRACING_ABW);
+    return (in->ends_held && frame_code_is_method(in->method, panels)) ||
+           (in->edition >= FRAME_CODE_2021 && frame_code_is_method(in->method, held));
+}
+
 static void limits(const frame_code_wall_line_in *in, int quake, frame_code_wall_line_out *out) {
     const int d = in->seismic > FRAME_CODE_SEISMIC_C;
     out->gap_limit_in = in->cripple && quake && in->seismic != FRAME_CODE_SEISMIC_D2 ? 168 : 240;
-    out->end_limit_in =
-        d && !in->ends_held && in->method != FRAME_CODE_BRACING_PFH && in->method != FRAME_CODE_BRACING_ABW ? 0 : 120;
+    out->end_limit_in = d && !off_the_ends(in) ? 0 : 120;
 }
 
 static void conclude(const frame_code_wall_line_in *in, double longest, frame_code_wall_line_out *out) {

@@ -57,15 +57,19 @@ frame_status frame_code_between(const frame_code_columns *columns, double value,
     return FRAME_OK;
 }
 
+void frame_code_editions(unsigned set, char *text, size_t size) {
+    size_t used = 0;
+    *text = 0;
+    for (frame_code_edition each = 1; each <= FRAME_CODE_DCA6_09; each++)
+        if (set & frame_code_bit(each) && used + 20 < size)
+            used += (size_t)snprintf(text + used, size - used, "%s%s", used ? ", " : "",
+                                     frame_word_text("code_edition", each));
+}
+
 frame_status frame_code_no_edition(const char *table, frame_code_edition edition, unsigned known) {
     char list[120];
-    size_t used = 0;
     const char *asked = frame_word_text("code_edition", edition);
-    *list = 0;
-    for (frame_code_edition each = 1; each <= FRAME_CODE_DCA6_09; each++)
-        if (known & frame_code_bit(each))
-            used += (size_t)snprintf(list + used, sizeof list - used, "%s%s", used ? ", " : "",
-                                     frame_word_text("code_edition", each));
+    frame_code_editions(known, list, sizeof list);
     return frame_fail(FRAME_NO_VALUE, "edition", asked ? asked : "", list,
                       "edition: Table %s of %s is not known here; it is known of %s", table, asked ? asked : "?", list);
 }

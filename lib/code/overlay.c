@@ -79,6 +79,29 @@ static void without_book(const frame_calculation *of, const void *in, void *out)
         if (of->out->fields[i].kind == FRAME_FIELD_TEXT) set_text(of->out, out, of->out->fields[i].name, "");
 }
 
+const overlay_row *frame_code_overlay_next(const frame_code_overlay *overlay, const frame_calculation *of,
+                                           const void *in, size_t *i) {
+    while (overlay && *i < overlay->rows.count) {
+        const overlay_row *row = &FRAME_ITEM(const overlay_row, overlay->rows, (*i)++);
+        if (frame_code_overlay_matches(row, of, in)) return row;
+    }
+    return NULL;
+}
+
+void frame_code_overlay_item(const overlay_row *row, frame_answer *answer, const frame_struct *facts, void *item) {
+    for (size_t i = 0; i < facts->field_count; i++)
+        if (facts->fields[i].kind == FRAME_FIELD_TEXT) set_text(facts, item, facts->fields[i].name, "");
+    for (size_t i = 0; i < row->count; i++) {
+        overlay_cell cell = row->cells[i];
+        if (!cell.is_figure) continue;
+        if (cell.text) cell.text = frame_answer_text(answer, cell.text);
+        frame_code_overlay_set(&cell, item);
+    }
+    set_text(facts, item, "source", frame_answer_text(answer, row->source));
+    set_text(facts, item, "note", frame_answer_text(answer, row->note));
+    set_whole(facts, item, "known", FRAME_KNOWN_USER);
+}
+
 static void record(const overlay_row *row, frame_working *w) {
     char text[400];
     for (size_t i = 0; i < row->count; i++) {

@@ -1,13 +1,10 @@
 /* Local amendments from CSV: every cell checked by the facts of its field; an error says line and column. */
-#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
-#include <frame/tape.h>
 #include <frame/text.h>
 
 #include "base/error.h"
-#include "base/number.h"
 #include "code/overlay.h"
 
 typedef struct reading {
@@ -30,63 +27,6 @@ static const char *cell_of(const reading *r, const char *name) {
     return "";
 }
 
-/* The look-up a row is for: one of this room that takes an overlay. */
-static const frame_calculation *look_up(const char *name) {
-    char full[80];
-    snprintf(full, sizeof full, "%s%.60s", strncmp(name, "code_", 5) ? "code_" : "", name);
-    const frame_calculation *of = frame_calculation_find(full);
-    return of && frame_field_find(frame_calculation_in(of), "overlay") ? of : NULL;
-}
-
-static void list_look_ups(char *text, size_t size) {
-    size_t used = 0;
-    for (size_t i = 0; i < frame_calculation_count(); i++) {
-        const frame_calculation *of = frame_calculation_at(i);
-        if (look_up(frame_calculation_name(of)) != of || used + 40 > size) continue;
-        used += (size_t)snprintf(text + used, size - used, "%s%s", used ? ", " : "", frame_calculation_name(of) + 5);
-    }
-}
-
-static int is_value(int32_t kind) {
-    return kind == FRAME_FIELD_NUMBER || kind == FRAME_FIELD_INTEGER || kind == FRAME_FIELD_WORD ||
-           kind == FRAME_FIELD_BOOL;
-}
-
-/* The field of a column for this row's look-up: what is asked (a condition), or what is answered (a figure); of one
- * that answers with a list, the texts of its items are conditions and their numbers figures. */
-static const frame_field *field_of(const frame_calculation *of, const char *name, int *is_figure) {
-    const frame_field *field = frame_field_find(frame_calculation_in(of), name);
-    *is_figure = 0;
-    if (field) return field->need != FRAME_FIELD_RESULT && is_value(field->kind) ? field : NULL;
-    *is_figure = 1;
-    if (!of->list_count) {
-        field = frame_field_find(frame_calculation_out(of), name);
-        return field && is_value(field->kind) && strcmp(name, "known") ? field : NULL;
-    }
-    field = frame_field_find(of->lists[0].facts, name);
-    if (!field || (field->kind != FRAME_FIELD_TEXT && field->kind != FRAME_FIELD_NUMBER)) return NULL;
-    return field;
-}
-
-static int number_of(const frame_field *field, const char *text, double *value) {
-    const char *end;
-    if (!frame_number_read(text, &end, value) && !*end) return isfinite(*value);
-    return !strcmp(field->unit, "in") && !frame_tape_parse(text, value);
-}
-
-/* A number, or two parted by "..". */
-static int bounds_of(const frame_field *field, const char *text, overlay_cell *cell) {
-    const char *dots = cell->is_figure ? NULL : strstr(text, "..");
-    char first[64];
-    if (!dots) {
-        if (!number_of(field, text, &cell->low)) return 0;
-        cell->high = cell->low;
-        return 1;
-    }
-    snprintf(first, sizeof first, "%.*s", (int)(dots - text < 60 ? dots - text : 60), text);
-    return number_of(field, first, &cell->low) && number_of(field, dots + 2, &cell->high) && cell->low <= cell->high;
-}
-
 static frame_status read_value(const reading *r, int i, overlay_cell *cell) {
     const frame_field *field = cell->field;
     const char *text = r->line->cells[i];
@@ -105,7 +45,7 @@ static frame_status read_value(const reading *r, int i, overlay_cell *cell) {
                 return bad(FRAME_UNREADABLE, r->line, i, "yes or no", "is neither yes nor no");
             break;
         default:
-            if (!bounds_of(field, text, cell))
+            if (!frame_code_overlay_bounds(field, text, cell))
                 return bad(FRAME_UNREADABLE, r->line, i, cell->is_figure ? "a number" : "a number, or two as in 30..50",
                            "cannot be read");
             if (!cell->is_figure && (cell->high < field->low || cell->low > field->high))
@@ -132,7 +72,7 @@ static frame_status read_cell(const reading *r, int i, const frame_calculation *
     overlay_cell *cell = &row->cells[row->count];
     if (is_head(name) || !*r->line->cells[i]) return FRAME_OK;
     *cell = (overlay_cell){0};
-    cell->field = field_of(of, name, &cell->is_figure);
+    cell->field = frame_code_overlay_field(of, name, &cell->is_figure);
     if (!cell->field) {
         snprintf(valid, sizeof valid, "an empty cell: %s knows no %.40s", frame_calculation_name(of), name);
         return bad(FRAME_UNKNOWN_FIELD, r->line, i, valid, "stands under a column that its look-up does not have");
@@ -147,21 +87,39 @@ static int has_figure(const overlay_row *row, const char *name) {
     return 0;
 }
 
+static int cell_at(const reading *r, const char *name) {
+    for (int i = 0; i < r->line->count; i++)
+        if (!strcmp(r->names->cells[i], name)) return i;
+    return r->line->count;
+}
+
+/* What a line of a look-up that answers with a list must name, and that it is there. */
+static frame_status check_name(const reading *r, const overlay_row *row) {
+    const int joint = !strcmp(row->of->name, "code_fastening"), sheet = !strcmp(row->of->name, "code_sheathing");
+    const char *const item = frame_code_overlay_text(row, "item"), *const joins = frame_code_overlay_text(row, "joint");
+    if (joint && !frame_code_is_joint(joins))
+        return bad(*joins ? FRAME_UNKNOWN_NAME : FRAME_REQUIRED, r->line, cell_at(r, "joint"),
+                   "a joint as code_fastening lists it", "is no joint of the fastening schedule");
+    if ((joint || sheet) && !*frame_code_overlay_text(row, "fastener"))
+        return bad(FRAME_REQUIRED, r->line, r->line->count, "a fastener", "has no fastener");
+    if (!joint && !sheet && !*item) return bad(FRAME_REQUIRED, r->line, r->line->count, "an item", "has no item");
+    if (!strcmp(row->of->name, "code_stairs") && !frame_code_is_stair_item(item))
+        return bad(FRAME_UNKNOWN_NAME, r->line, cell_at(r, "item"), "an item as code_stairs lists it",
+                   "is no limit of stairs");
+    return FRAME_OK;
+}
+
 /* Whether it amends something, and something there is. */
 static frame_status check_row(const reading *r, const overlay_row *row) {
-    const char *item = frame_code_overlay_text(row, "item");
     int figures = 0;
     for (size_t i = 0; i < row->count; i++)
-        figures += row->cells[i].is_figure && strcmp(row->cells[i].field->name, "item");
-    if (row->of->list_count && !*item) return bad(FRAME_REQUIRED, r->line, r->line->count, "an item", "has no item");
+        figures += row->cells[i].is_figure && strcmp(row->cells[i].field->name, "item") &&
+                   strcmp(row->cells[i].field->name, "joint");
+    if (row->of->list_count && check_name(r, row)) return frame_error_status();
     if (!figures)
         return bad(FRAME_REQUIRED, r->line, r->line->count, "a figure of its result, as span_in", "amends nothing");
     if (!strcmp(row->of->name, "code_hole") && !has_figure(row, "verdict"))
         return bad(FRAME_REQUIRED, r->line, r->line->count, "a verdict", "has no verdict");
-    if (!strcmp(row->of->name, "code_stairs") && !frame_code_is_stair_item(item))
-        for (int i = 0; i < r->line->count; i++)
-            if (!strcmp(r->names->cells[i], "item"))
-                return bad(FRAME_UNKNOWN_NAME, r->line, i, "an item as code_stairs lists it", "is no limit of stairs");
     return FRAME_OK;
 }
 
@@ -175,9 +133,9 @@ static frame_status check_quotes(const overlay_line *line) {
 static frame_status read_row(const reading *r) {
     char list[500] = "";
     if (check_quotes(r->line)) return frame_error_status();
-    overlay_row row = {.of = look_up(cell_of(r, "lookup"))};
+    overlay_row row = {.of = frame_code_overlay_look_up(cell_of(r, "lookup"))};
     if (!row.of) {
-        list_look_ups(list, sizeof list);
+        frame_code_overlay_look_ups(list, sizeof list);
         return bad(FRAME_UNKNOWN_NAME, r->line, 0, list, "is no look-up that takes amendments");
     }
     if (r->line->count > r->names->count)
@@ -208,8 +166,8 @@ static frame_status check_names(const overlay_line *names) {
         lookup |= !strcmp(names->cells[i], "lookup");
         source |= !strcmp(names->cells[i], "source");
         for (size_t k = 0; !known && k < frame_calculation_count(); k++) {
-            const frame_calculation *of = look_up(frame_calculation_name(frame_calculation_at(k)));
-            known = of && field_of(of, names->cells[i], &figure);
+            const frame_calculation *of = frame_code_overlay_look_up(frame_calculation_name(frame_calculation_at(k)));
+            known = of && frame_code_overlay_field(of, names->cells[i], &figure);
         }
         if (!known)
             return bad(FRAME_UNKNOWN_FIELD, names, i, "lookup, source, table, note or a field of a look-up",

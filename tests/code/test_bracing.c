@@ -353,6 +353,32 @@ START_TEST(categories) {
 }
 END_TEST
 
+/* Panels with hold-downs of their own may begin away from the ends in D0 to D2 from 2021 on; held ends are for wood
+ * panels alone. */
+START_TEST(ends_by_edition) {
+    const panel inside[] = {{60, 60, 0, 0}, {300, 60, 0, 0}};
+    static const struct {
+        const char *method;
+        frame_code_edition edition;
+        int held, ends_hold;
+    } cases[] = {{"ABW", FRAME_CODE_2018, 0, 0},   {"ABW", FRAME_CODE_2021, 0, 1}, {"ABW", FRAME_CODE_2024, 0, 1},
+                 {"SFB", FRAME_CODE_2021, 1, 0},   {"WSP", FRAME_CODE_2018, 1, 1}, {"WSP", FRAME_CODE_2021, 0, 0},
+                 {"CS-WSP", FRAME_CODE_2018, 1, 1}};
+    for (int i = 0; i < 7; i++) {
+        frame_answer *answer;
+        ck_assert(!line(cases[i].method, 96, inside, 2, &answer));
+        frame_answer_free(answer);
+        line_in.seismic = FRAME_CODE_SEISMIC_D1;
+        line_in.edition = cases[i].edition;
+        line_in.ends_held = cases[i].held;
+        ck_assert_msg(!frame_calculation_find("code_wall_line")->solve(&line_in, &answer, NULL), "%s",
+                      frame_error_text());
+        ck_assert_msg(((const frame_code_wall_line_out *)answer->out)->ends_hold == cases[i].ends_hold, "case %d", i);
+        frame_answer_free(answer);
+    }
+}
+END_TEST
+
 START_TEST(bad_lines) {
     const panel over[] = {{0, 48, 0, 0}, {47, 48, 0, 0}}, past[] = {{433, 48, 0, 0}},
                 mixed[] = {{0, 48, 0, 0}, {200, 48, FRAME_CODE_BRACING_GB, 0}};
@@ -384,6 +410,7 @@ int main(void) {
     tcase_add_test(tests, partial_credit);
     tcase_add_test(tests, places);
     tcase_add_test(tests, categories);
+    tcase_add_test(tests, ends_by_edition);
     tcase_add_test(tests, bad_lines);
     return run_tests(tests, "bracing");
 }

@@ -266,7 +266,9 @@ START_TEST(ledgers) {
               out.band_top_in == 0.75);
     ck_assert(out.band_bottom_in == 2 && out.end_in == 2 && out.row_spacing_in == 1.625 &&
               out.row_spacing_most_in == 5);
-    ck_assert(CAUTION(out, BEHIND));
+    ck_assert(CAUTION(out, BEHIND) && CAUTION(out, SHEATHING));
+    ASKED(&out, "code_ledger_spacing", LEDGER "; sheathing_in=0");
+    ck_assert(!CAUTION(out, SHEATHING));
     ASKED(&out, "code_ledger_spacing", LEDGER "; fastener=bolt");
     ck_assert_double_eq(out.spacing_in, 34);
     ASKED(&out, "code_ledger_spacing", LEDGER "; fastener=bolt; sheathing_in=1; ground_snow_psf=70; joist_span_in=18'");

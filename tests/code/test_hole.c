@@ -109,7 +109,8 @@ START_TEST(studs) {
           FRAME_CODE_NOT_ALLOWED);
     const frame_code_hole_out out = hole(STUD);
     ck_assert(CAUTION(out, PROTECT) && CAUTION(out, SHORE) && out.known == FRAME_KNOWN_READ);
-    ck_assert(hole(STUD "; edition=2024").known == FRAME_KNOWN_SECONDARY);
+    ck_assert(hole(STUD "; edition=2015").known == FRAME_KNOWN_SECONDARY);
+    ck_assert(hole(STUD "; edition=2024").known == FRAME_KNOWN_READ);
 }
 END_TEST
 
@@ -120,6 +121,7 @@ START_TEST(plates) {
     is(PLATE "; diameter_in=3; bearing=no; exterior=no", FRAME_CODE_ALLOWED);
     ck_assert_ptr_nonnull(strstr(hole(PLATE "; diameter_in=3").needs, "eight 10d"));
     ck_assert_int_eq(hole(PLATE "; edition=2015").known, FRAME_KNOWN_MEMORY);
+    ck_assert_int_eq(hole(PLATE "; edition=2024").known, FRAME_KNOWN_READ);
 }
 END_TEST
 
@@ -269,7 +271,7 @@ START_TEST(workings) {
     says(&out, "code_hole", STUD "; diameter_in=2", "second stud");
     says(&out, "code_hole", PLATE "; diameter_in=3", "galvanised");
     says(&out, "code_hole", I_JOIST, "maker");
-    says(&out, "code_hole", "edition=2018; member=tail; cut=notch; size=2x8; notch_depth_in=1; tail_in=20",
+    says(&out, "code_hole", "edition=2021; member=tail; cut=notch; size=2x8; notch_depth_in=1; tail_in=20",
          "second-hand copy");
 }
 END_TEST

@@ -188,8 +188,13 @@ START_TEST(what_cannot_be_read) {
     BAD("lookup,source,spam\n", FRAME_UNKNOWN_FIELD, 1, 15);
     BAD("lookup,source,span_in,span_in\n", FRAME_CONFLICT, 1, 23);
     BAD(NAMES "widget,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);
-    BAD(NAMES "rafter,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);      /* of another room */
-    BAD(NAMES "fastening,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);   /* takes none */
+    BAD(NAMES "rafter,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1);    /* of another room */
+    BAD(NAMES "wall_line,x,,12\n", FRAME_UNKNOWN_NAME, 2, 1); /* takes none */
+    BAD("lookup,source,joint,fastener,count\nfastening,x,rafter to cloud,tie,1\n", FRAME_UNKNOWN_NAME, 2, 13);
+    BAD("lookup,source,joint,fastener,count\nfastening,x,,tie,1\n", FRAME_REQUIRED, 2, 13);
+    BAD("lookup,source,sheet,use,edge_in\nsheathing,x,panel,roof,4\n", FRAME_REQUIRED, 2, 1);
+    BAD("lookup,source,joint,fastener,count\nfastening,x,\"rafter or roof truss to plate\",tie,1.5\n",
+        FRAME_OUT_OF_RANGE, 2, 49);
     BAD(NAMES "joist_span,\"x,,12\n", FRAME_UNREADABLE, 2, 12); /* never closed */
     BAD(NAMES "joist_span,\"", FRAME_UNREADABLE, 2, 12);
     BAD(NAMES "joist_span,\"x\" y,,12\n", FRAME_UNREADABLE, 2, 12);
@@ -248,6 +253,44 @@ START_TEST(verdicts) {
 }
 END_TEST
 
+/* Ways to fasten: those of the place stand in place of the schedule's, joint by joint. */
+START_TEST(ways) {
+    frame_code_overlay *overlay = read(
+        "lookup,joint,sheet,use,thickness_in,fastener,count,edge_in,field_in,source,note\n"
+        "fastening,\"rafter or roof truss to plate\",,,,steel tie of 500 lb,1,,,Ordinance 16,coast\n"
+        "sheathing,,panel,roof,3/8..5/8,8d ring-shank nail,,4,6,Ordinance 16,\n");
+    frame_code_fastening_in in;
+    frame_code_fastening *answer;
+    frame_code_fastening_out out;
+    frame_code_fastening_way way;
+    ck_assert(!frame_code_fastening_in_init(&in));
+    in.first = "rafter", in.second = "top plate", in.edition = FRAME_CODE_2021;
+    ck_assert(!frame_code_fastening_solve(&in, &answer, NULL) && !frame_code_fastening_result(answer, &out));
+    ck_assert(out.way_count > 1 && out.known == FRAME_KNOWN_READ && !CAUTION(out, OVERLAY));
+    frame_code_fastening_free(answer);
+    in.overlay = overlay;
+    ck_assert(!frame_code_fastening_solve(&in, &answer, NULL) && !frame_code_fastening_result(answer, &out));
+    ck_assert(out.way_count == 1 && out.known == FRAME_KNOWN_USER && CAUTION(out, OVERLAY));
+    ck_assert_str_eq(out.source, "Ordinance 16");
+    ck_assert(!frame_code_fastening_way_at(answer, 0, &way) && way.count == 1 && way.spacing_in == FRAME_NOT_GIVEN);
+    ck_assert(!strcmp(way.fastener, "steel tie of 500 lb") && !strcmp(way.note, "coast") && !*way.location);
+    frame_code_fastening_free(answer);
+    frame_code_sheathing_in sheet;
+    frame_code_sheathing *nails;
+    frame_code_sheathing_out nailed;
+    frame_code_sheathing_way nail;
+    ck_assert(!frame_code_sheathing_in_init(&sheet));
+    sheet.sheet = FRAME_CODE_SHEET_PANEL, sheet.use = FRAME_CODE_SHEET_ROOF, sheet.thickness_in = 0.5;
+    sheet.edition = FRAME_CODE_2021, sheet.overlay = overlay;
+    ck_assert(!frame_code_sheathing_solve(&sheet, &nails, NULL));
+    frame_code_overlay_free(overlay);
+    ck_assert(!frame_code_sheathing_result(nails, &nailed) && !frame_code_sheathing_way_at(nails, 0, &nail));
+    ck_assert(nailed.way_count == 1 && CAUTION(nailed, OVERLAY) && nailed.known == FRAME_KNOWN_USER);
+    ck_assert(nail.edge_in == 4 && nail.field_in == 6 && !strcmp(nail.fastener, "8d ring-shank nail"));
+    frame_code_sheathing_free(nails);
+}
+END_TEST
+
 /* Every cell in quotes, four megabytes of it: read in one pass. */
 START_TEST(large) {
     enum { ROWS = 60000 };
@@ -290,6 +333,7 @@ int main(void) {
     tcase_add_test(tests, rules_of_the_place);
     tcase_add_test(tests, what_cannot_be_read);
     tcase_add_test(tests, verdicts);
+    tcase_add_test(tests, ways);
     tcase_add_test(tests, large);
     tcase_add_test(tests, odd_bytes);
     return run_tests(tests, "overlay");
