@@ -32,6 +32,7 @@ static frame_status compute(const frame_cut_stud_in *in, frame_cut_stud_out *out
     out->known = value.known;
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_FIGURE);
     out->not_checked = frame_nailing_unchecked() | FRAME_BIT(FRAME_FASTENING_UNCHECKED_BEARING);
+    FRAME_NAILING_FORGET(CUT_STUD, &nailing, 1, 0, out->assumed);
     return FRAME_OK;
 }
 

@@ -94,6 +94,7 @@ static frame_status compute(const frame_dowel_figures_in *in, frame_dowel_figure
     claim(in, out, w);
     if (value.known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_MEMORY);
     if (value.hold == FRAME_HOLD_BY_EQUATIONS) out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_SHORT);
+    if (!in->toe_nail) out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_DOWEL_FIGURES_IN_SIDE_THICKNESS_IN);
     if (in->toe_nail) out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_TOE_NAIL);
     out->not_checked = FRAME_BIT(FRAME_FASTENING_UNCHECKED_SPLITTING) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_SPACING) |
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_MEMBER) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_CORROSION);

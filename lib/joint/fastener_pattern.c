@@ -182,6 +182,11 @@ static frame_status solve(const frame_fastener_pattern_in *in, frame_answer *ans
     if (out->count == in->least_count) out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_LEAST);
     out->not_checked = FRAME_BIT(FRAME_FASTENING_UNCHECKED_MEMBER) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_SPLITTING) |
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_METAL);
+    if (t.fastener.nominal_in < 0.25)
+        out->assumed &= ~(FRAME_BIT(FRAME_ASSUMED_FASTENER_PATTERN_IN_MODULUS_PSI) |
+                          FRAME_BIT(FRAME_ASSUMED_FASTENER_PATTERN_IN_SIDE_MODULUS_PSI) |
+                          FRAME_BIT(FRAME_ASSUMED_FASTENER_PATTERN_IN_MAIN_AREA_IN2) |
+                          FRAME_BIT(FRAME_ASSUMED_FASTENER_PATTERN_IN_SIDE_AREA_IN2));
     for (int r = 0; r < t.rows; r++)
         for (int i = 0; i < t.per_row; i++) {
             frame_fastener_pattern_place *place = frame_answer_add(answer, PLACES);

@@ -52,7 +52,9 @@ static frame_status one_nail(const frame_heel_joint_in *in, frame_heel_joint_out
                     FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     out->known = FRAME_KNOWN_USER;
     out->value_lb = in->each_lb;
+    FRAME_NAILING_FORGET(HEEL_JOINT, &nailing, in->each_lb == FRAME_NOT_GIVEN, 0, out->assumed);
     if (in->each_lb != FRAME_NOT_GIVEN) {
+        out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_HEEL_JOINT_IN_SIDE_THICKNESS_IN);
         out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_ADJUSTED);
         return FRAME_OK;
     }

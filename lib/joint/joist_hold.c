@@ -19,6 +19,8 @@ static frame_status compute(const frame_joist_hold_in *in, frame_joist_hold_out 
     out->demand_lb = result.demand_lb;
     out->capacity_lb = result.capacity_lb;
     out->ratio = result.ratio;
+    FRAME_NAILING_FORGET(JOIST_HOLD, &nailing, in->way != FRAME_END_WAY_METAL,
+                         FRAME_BIT(FRAME_ASSUMED_JOIST_HOLD_IN_SIDE_THICKNESS_IN), out->assumed);
     return FRAME_OK;
 }
 

@@ -72,6 +72,7 @@ static frame_status compute(const frame_ledger_joint_in *in, frame_ledger_joint_
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_FLASHING) |
                     FRAME_BIT(FRAME_FASTENING_CAUTION_DECK) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     out->not_checked = frame_nailing_unchecked() | FRAME_BIT(FRAME_FASTENING_UNCHECKED_OTHER_WAY);
+    FRAME_NAILING_FORGET(LEDGER_JOINT, &nailing, 1, 0, out->assumed);
     return FRAME_OK;
 }
 

@@ -98,6 +98,11 @@ uint64_t frame_nailing_unchecked(void) {
            FRAME_BIT(FRAME_FASTENING_UNCHECKED_PATH);
 }
 
+uint64_t frame_nailing_unused(const frame_nailing *nailing, int used, uint64_t root, uint64_t side, uint64_t driven) {
+    if (!used) return root | side | driven;
+    return (frame_dowel_is_threaded(nailing->kind) ? 0 : root) | (nailing->toe_nail ? 0 : side);
+}
+
 int32_t frame_count_for(double shares) {
     const double count = ceil(shares - 1e-9);
     if (!(count < INT32_MAX)) return INT32_MAX;

@@ -38,6 +38,17 @@ frame_status frame_nailing_withdrawal(const frame_nailing *nailing, double *valu
 /* Cautions that a fastener's value brings, and what no joint of several checks. */
 uint64_t frame_nailing_cautions(const frame_nailing *nailing, const frame_dowel_lateral_out *value);
 uint64_t frame_nailing_unchecked(void);
+/* The defaults that this joint has no use for, of those whose bits are given: time_effect never is one; root of
+ * threaded fasteners only; side, the default for toe-nails; driven, all that fasteners need. used: there are
+ * fasteners. */
+uint64_t frame_nailing_unused(const frame_nailing *nailing, int used, uint64_t root, uint64_t side, uint64_t driven);
+#define FRAME_NAILING_FORGET(NAME, nailing, used, side, bits)                                                        \
+    (bits) &= ~(FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_TIME_EFFECT_FACTOR) |                                            \
+                frame_nailing_unused(                                                                                \
+                    nailing, used, FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_ROOT_DIAMETER_IN), side,                      \
+                    FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_METHOD) | FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_SERVICE) |     \
+                        FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_MADE) | FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_LENGTH_IN) | \
+                        FRAME_BIT(FRAME_ASSUMED_##NAME##_IN_BENDING_YIELD_PSI)))
 /* A count that carries so many shares of one, not driven up by an error in the last bit. */
 int32_t frame_count_for(double shares);
 /* Within, but for an error in the last bit. */

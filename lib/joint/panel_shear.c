@@ -142,6 +142,18 @@ static void remarks(const frame_panel_shear_in *in, frame_panel_shear_out *out) 
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_COLLECTOR) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_SEISMIC);
 }
 
+/* Defaults that this use has no need of. */
+static void assumed(const frame_panel_shear_in *in, uint64_t *bits) {
+    const int wall = in->use == FRAME_PANEL_USE_WALL, gypsum = in->sheathing == FRAME_PANEL_GYPSUM;
+    if (wall)
+        *bits &= ~(FRAME_BIT(FRAME_ASSUMED_PANEL_SHEAR_IN_LONG_EDGE_ACROSS) |
+                   FRAME_BIT(FRAME_ASSUMED_PANEL_SHEAR_IN_FRAMING_NOMINAL_IN));
+    else
+        *bits &= ~FRAME_BIT(FRAME_ASSUMED_PANEL_SHEAR_IN_BOTH_SIDES);
+    if (in->blocked) *bits &= ~FRAME_BIT(FRAME_ASSUMED_PANEL_SHEAR_IN_LONG_EDGE_ACROSS);
+    if (!wall || (in->blocked && !gypsum)) *bits &= ~FRAME_BIT(FRAME_ASSUMED_PANEL_SHEAR_IN_FIELD_SPACING_IN);
+}
+
 static double lighter(double gravity, frame_working *w) {
     FRAME_GIVEN(w, G_framing, gravity, "", "specific gravity of the framing");
     FRAME_STEP(w, k_gravity, fmin(1, 1 - (0.5 - G_framing)), "", "framing lighter than G 0.5",
@@ -168,6 +180,7 @@ static frame_status compute(const frame_panel_shear_in *in, frame_panel_shear_ou
     out->stiffness_plywood_kip_per_in = row.plywood;
     out->unit_plf = designed(in, v_table, out, w);
     remarks(in, out);
+    assumed(in, &out->assumed);
     return FRAME_OK;
 }
 

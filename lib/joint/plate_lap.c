@@ -26,6 +26,7 @@ static frame_status compute(const frame_plate_lap_in *in, frame_plate_lap_out *o
     out->known = value.known;
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     out->not_checked = frame_nailing_unchecked();
+    FRAME_NAILING_FORGET(PLATE_LAP, &nailing, 1, 0, out->assumed);
     return FRAME_OK;
 }
 

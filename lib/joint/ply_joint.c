@@ -51,6 +51,7 @@ static frame_status compute(const frame_ply_joint_in *in, frame_ply_joint_out *o
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     if (in->side_loaded) out->cautions |= FRAME_BIT(FRAME_FASTENING_CAUTION_SIDE_LOADED);
     out->not_checked = frame_nailing_unchecked();
+    FRAME_NAILING_FORGET(PLY_JOINT, &nailing, 1, 0, out->assumed);
     return FRAME_OK;
 }
 

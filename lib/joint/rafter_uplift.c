@@ -20,6 +20,8 @@ static frame_status compute(const frame_rafter_uplift_in *in, frame_rafter_uplif
     out->ratio = result.ratio;
     out->lateral_ratio = result.lateral_ratio;
     out->uplift_ratio = result.uplift_ratio;
+    FRAME_NAILING_FORGET(RAFTER_UPLIFT, &nailing, in->way != FRAME_END_WAY_METAL,
+                         FRAME_BIT(FRAME_ASSUMED_RAFTER_UPLIFT_IN_SIDE_THICKNESS_IN), out->assumed);
     return FRAME_OK;
 }
 

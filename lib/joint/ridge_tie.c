@@ -55,6 +55,7 @@ static frame_status compute(const frame_ridge_tie_in *in, frame_ridge_tie_out *o
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     out->not_checked = frame_nailing_unchecked() | FRAME_BIT(FRAME_FASTENING_UNCHECKED_RAFTER);
     if (in->strap_lb == FRAME_NOT_GIVEN) out->not_checked |= FRAME_BIT(FRAME_FASTENING_UNCHECKED_METAL);
+    FRAME_NAILING_FORGET(RIDGE_TIE, &nailing, 1, 0, out->assumed);
     return FRAME_OK;
 }
 

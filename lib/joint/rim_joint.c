@@ -53,6 +53,7 @@ static frame_status compute(const frame_rim_joint_in *in, frame_rim_joint_out *o
     out->known = value.known;
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);
     out->not_checked = frame_nailing_unchecked() | FRAME_BIT(FRAME_FASTENING_UNCHECKED_OTHER_WAY);
+    FRAME_NAILING_FORGET(RIM_JOINT, &nailing, 1, FRAME_BIT(FRAME_ASSUMED_RIM_JOINT_IN_SIDE_THICKNESS_IN), out->assumed);
     return FRAME_OK;
 }
 

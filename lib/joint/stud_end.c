@@ -20,6 +20,8 @@ static frame_status compute(const frame_stud_end_in *in, frame_stud_end_out *out
     out->ratio = result.ratio;
     out->lateral_ratio = result.lateral_ratio;
     out->uplift_ratio = result.uplift_ratio;
+    FRAME_NAILING_FORGET(STUD_END, &nailing, in->way != FRAME_END_WAY_METAL,
+                         FRAME_BIT(FRAME_ASSUMED_STUD_END_IN_SIDE_THICKNESS_IN), out->assumed);
     return FRAME_OK;
 }
 
