@@ -770,6 +770,8 @@ typedef struct frame_fastener_layout_in {
     frame_under_least under_least;   /**< refuse. What to do about distances under the least allowed. */
     frame_bool hardwood;             /**< no. The member is a hardwood. */
     frame_bool prebored;             /**< no. Nails and screws go into drilled holes. */
+    frame_bool withdrawal_only;      /**< no. Lag screws loaded along themselves only; the angle does not count then. */
+    int32_t spare;
     const frame_fastener_place *places; /**< optional. Where each fastener stands, instead of a pattern. */
     size_t place_count;                 /**< count : 0..500. */
     const char *size;                /**< optional. Size by its usual name ("16d", "No.10", "1/2"). */

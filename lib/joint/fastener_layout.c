@@ -88,6 +88,7 @@ static frame_status one_direction(const frame_fastener_layout_in *in, const fram
                                     .hardwood = in->hardwood,
                                     .prebored = in->prebored,
                                     .across = across,
+                                    .pulled = in->withdrawal_only,
                                     .row_spacing_in = smallest_row_spacing(spots)};
     FRAME_HEADING(w, across ? "Distances for load across the grain" : "Distances for load along the grain");
     const frame_status status = frame_geometry_find(&ask, rules, w);
@@ -164,10 +165,13 @@ static frame_status solve(const frame_fastener_layout_in *in, frame_answer *answ
     worst lists[2];
     const frame_fastener_layout_finding *failing = NULL;
     frame_status status = frame_spots_read(in, &spots);
+    if (!status && in->withdrawal_only && in->kind != FRAME_DOWEL_LAG_SCREW)
+        status = frame_fail(FRAME_CONFLICT, "withdrawal_only", "yes", "no",
+                            "withdrawal_only: the distances of NDS table 12.5.1E are for lag screws");
     out->geometry_factor = 1;
     out->short_by_in = 0;
     for (int across = 0; across < 2 && !status; across++) {
-        if (in->angle_deg == (across ? 0 : 90)) continue;
+        if (in->withdrawal_only ? across : in->angle_deg == (across ? 0 : 90)) continue;
         status = one_direction(in, &spots, across, &lists[across], &rules, w);
         if (!status) status = report(&lists[across], across, answer, out, &failing);
     }

@@ -63,9 +63,22 @@ static void along(const frame_geometry_ask *ask, double D, double ratio, frame_g
     rules->row = s_rows;
 }
 
+/* Lag screws loaded along themselves only. */
+static void pulled(const frame_geometry_ask *ask, frame_geometry *rules, frame_working *w) {
+    FRAME_GIVEN(w, D, ask->diameter_in, "in", "diameter");
+    FRAME_STEP(w, e_edge, 1.5 * D, "in", "edge distance in withdrawal", "NDS 2018 table 12.5.1E");
+    FRAME_STEP(w, e_end, 4 * D, "in", "end distance in withdrawal", "NDS 2018 table 12.5.1E");
+    FRAME_STEP(w, s_all, 4 * D, "in", "spacing in withdrawal", "NDS 2018 table 12.5.1E");
+    *rules = (frame_geometry){e_end, e_end, e_end, e_end, e_edge, e_edge, s_all, s_all, s_all, 0};
+}
+
 frame_status frame_geometry_find(const frame_geometry_ask *ask, frame_geometry *rules, frame_working *w) {
     if (ask->diameter_in < 0.25) {
         advised(ask, rules, w);
+        return FRAME_OK;
+    }
+    if (ask->pulled) {
+        pulled(ask, rules, w);
         return FRAME_OK;
     }
     const int no_main = ask->main_in == FRAME_NOT_GIVEN;

@@ -7,9 +7,9 @@
 /* What the rules go by. */
 typedef struct frame_geometry_ask {
     double diameter_in, main_in, side_in;
-    int tension; /* toward the near end */
-    int hardwood, prebored, across;
-    double row_spacing_in; /* for the edge distance of stout rows along the grain; 0 for one row */
+    int tension;                            /* toward the near end */
+    int hardwood, prebored, across, pulled; /* pulled: lag screws in withdrawal only */
+    double row_spacing_in;                  /* for the edge distance of stout rows along the grain; 0 for one row */
 } frame_geometry_ask;
 
 typedef struct frame_geometry {

@@ -71,6 +71,18 @@ START_TEST(under_the_least) {
 }
 END_TEST
 
+START_TEST(withdrawal_only) {
+    frame_fastener_layout_in in = bolts();
+    in.withdrawal_only = 1;
+    refused(&in, FRAME_CONFLICT, "withdrawal_only", "lag screws");
+    in.kind = FRAME_DOWEL_LAG_SCREW, in.main_thickness_in = in.side_thickness_in = FRAME_NOT_GIVEN;
+    in.end_distance_in = 2, in.edge_distance_in = 0.75;
+    ck_assert_double_eq(layout_of(&in).geometry_factor, 1);
+    in.row_spacing_in = 1.9;
+    refused(&in, FRAME_OUTSIDE_SCOPE, "row_spacing_in", "at least 2 in");
+}
+END_TEST
+
 /* Across the grain: 4 D to the loaded edge, row spacing by l/D. */
 START_TEST(across_the_grain) {
     frame_fastener_layout_in in = bolts();
@@ -186,6 +198,7 @@ int main(void) {
     tcase_add_test(cases, factors);
     tcase_add_test(cases, under_the_least);
     tcase_add_test(cases, across_the_grain);
+    tcase_add_test(cases, withdrawal_only);
     tcase_add_test(cases, places_and_advice);
     tcase_add_test(cases, patterns_hold);
     tcase_add_test(cases, pattern_along_a_run);
