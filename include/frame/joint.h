@@ -1,7 +1,8 @@
 /** @file joint.h
  * Joints with dowel-type fasteners: nails, wood screws, lag screws and bolts, one alone across the grain of the joint, in
- * withdrawal, and the sum of a group against a demand. National Design Specification for Wood Construction, 2018 edition,
- * allowable stress design or load and resistance factor design.
+ * withdrawal, both at once, whether it reaches; groups, their layout and patterns, eccentric loads; the joints of a frame, from
+ * ledger to ridge; sheathing as structure. National Design Specification for Wood Construction, 2018 edition, allowable stress
+ * design or load and resistance factor design; Special Design Provisions for Wind and Seismic, 2008 to 2021.
  */
 #ifndef FRAME_JOINT_H
 #define FRAME_JOINT_H
@@ -1320,6 +1321,9 @@ typedef struct frame_ledger_joint_in {
     double space_in;              /**< 0 : 0..6. Space between them, as by washers or a drainage mat. */
     double length_of_ledger_in;   /**< optional : >0..2400. Length of the ledger, for the count. */
     double spacing_in;            /**< optional : >0..120. Centres of the fasteners. */
+    int32_t ties;                 /**< optional : 1..100. Lateral ties of a deck to the house. */
+    int32_t spare;
+    double tie_lb;                /**< optional : >0..1e5. Allowable tension of one of them. */
     frame_dowel_kind kind;        /**< required. Kind of fastener. */
     frame_design_method method;   /**< ASD. Allowable stress design, or load and resistance factor design. */
     frame_species side_species;   /**< optional. Species of the ledger. */
@@ -1348,7 +1352,7 @@ typedef struct frame_ledger_joint_out {
     frame_known known;    /**< Worst source of the figures used. */
     frame_bool passes;    /**< Whether the joint carries its load. */
     int32_t needed_count;   /**< Places along the ledger; not given without its length. */
-    int32_t spare;
+    frame_bool ties_pass;   /**< Whether the lateral ties given do; not given without them. */
     double load_plf;        /**< Load on the ledger. */
     double each_lb;         /**< Adjusted lateral value of one. */
     double gap_in;          /**< What lies between ledger and framing. */
@@ -1614,6 +1618,61 @@ typedef struct frame_panel_shear_out {
 
 /** Finds the unit shear of nailed wood panels in shear walls and diaphragms (SDPWS 2008 to 2021, tables 4.2A, 4.2C, 4.3A, 4.3C). */
 FRAME_CALCULATION(panel_shear);
+
+/** A unit shear for which panels and their nails are wanted. */
+typedef struct frame_panel_pattern_in {
+    uint32_t struct_size, struct_id;
+    frame_panel_use use;          /**< required. Wall or diaphragm. */
+    frame_lateral_load load;      /**< required. Wind or earthquake. */
+    frame_sdpws_edition edition;  /**< 2015. Edition. */
+    frame_design_method method;   /**< ASD. Allowable stress design, or load and resistance factor design. */
+    frame_bool blocked;           /**< required. All panel edges on framing or blocking. */
+    frame_bool both_sides;        /**< no. A wall sheathed alike on both sides. */
+    frame_bool long_edge_across;  /**< no. An unblocked diaphragm of case 1. */
+    frame_panel_sheathing sheathing; /**< optional. Grade of the panels, where only that will do; gypsum is not looked at. */
+    frame_species framing_species; /**< optional. Species of the framing. */
+    int32_t framing_nominal_in;   /**< 2 : 2..3. Nominal thickness of framing at panel edges, of diaphragms. */
+    double demand_plf;            /**< required : >0..5000. Unit shear that they must carry, by the same method. */
+    double panel_in;              /**< optional : >0..1. Thickness of the panels, where only that will do. */
+    double support_spacing_in;    /**< 16 : >0..24. Centres of studs, joists or rafters. */
+    double framing_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of the framing, instead of its species. */
+} frame_panel_pattern_in;
+
+/** The choice with the fewest nails. */
+typedef struct frame_panel_pattern_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fastening_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fastening_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the figures used. */
+    int32_t count;        /**< Choices that carry it. */
+    int32_t nails_per_sheet; /**< Its nails in a sheet of 4 by 8 ft. */
+    frame_panel_sheathing sheathing; /**< Its grade. */
+    const char *nail;        /**< Its nail. */
+    double panel_in;         /**< Its thickness. */
+    double edge_spacing_in;  /**< Its nails at panel edges. */
+    double unit_plf;         /**< What it carries. */
+    double ratio;            /**< Demand over that. */
+} frame_panel_pattern_out;
+
+/** A pattern that carries it. */
+typedef struct frame_panel_pattern_choice {
+    uint32_t struct_size, struct_id;
+    frame_panel_sheathing sheathing; /**< Grade. */
+    int32_t nails_per_sheet;         /**< Nails in a sheet of 4 by 8 ft. */
+    const char *nail;       /**< Nail. */
+    double panel_in;        /**< Thickness. */
+    double edge_spacing_in; /**< Nails at panel edges; at the boundary of a diaphragm. */
+    double unit_plf;        /**< What it carries. */
+    double ratio;           /**< Demand over that. */
+} frame_panel_pattern_choice;
+
+/** Lists the panels and nail patterns of the tables that carry a unit shear, the fewest nails first, and draws the first (SDPWS tables 4.2A, 4.2C, 4.3A). FRAME_IMPOSSIBLE where none does. */
+FRAME_ANSWER(panel_pattern);
+/** The patterns, the fewest nails first. */
+FRAME_ANSWER_LIST(panel_pattern, choice, choices);
+/** A sheet of 4 by 8 ft with the nails of the first. */
+FRAME_VIEW(panel_pattern, drawing);
 
 /** A wall line sheathed with panels: full-height segments, each held down, or the whole line with openings. */
 typedef struct frame_shear_wall_in {

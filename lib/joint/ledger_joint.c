@@ -16,6 +16,25 @@ static frame_status sensible(const frame_ledger_joint_in *in) {
     return FRAME_OK;
 }
 
+/* Lateral ties of a deck: two of 1,500 lb or four of 750 lb (IRC R507.9.2). */
+static frame_status ties(const frame_ledger_joint_in *in, frame_ledger_joint_out *out, frame_working *w) {
+    const int counted = in->ties != FRAME_NOT_GIVEN_INT, valued = in->tie_lb != FRAME_NOT_GIVEN;
+    out->two_ties_lb = 1500;
+    out->four_ties_lb = 750;
+    if (counted != valued)
+        return frame_fail(FRAME_REQUIRED, counted ? "tie_lb" : "ties", "", "ties and tie_lb",
+                          "%s: not given; lateral ties need their count and what one holds",
+                          counted ? "tie_lb" : "ties");
+    if (!counted) return FRAME_OK;
+    FRAME_HEADING(w, "Lateral ties");
+    FRAME_GIVEN(w, n_ties, in->ties, "", "lateral ties");
+    FRAME_GIVEN(w, T_tie, in->tie_lb, "lb", "allowable tension of one");
+    FRAME_TABLE(w, T_two, out->two_ties_lb, "lb", "each of two", "IRC R507.9.2");
+    FRAME_TABLE(w, T_four, out->four_ties_lb, "lb", "each of four", "IRC R507.9.2");
+    out->ties_pass = (n_ties >= 2 && T_tie >= T_two) || (n_ties >= 4 && T_tie >= T_four);
+    return FRAME_OK;
+}
+
 static double load(const frame_ledger_joint_in *in, frame_working *w) {
     FRAME_HEADING(w, "Load on the ledger");
     FRAME_GIVEN(w, D_psf, in->dead_psf, "psf", "dead load");
@@ -66,8 +85,7 @@ static frame_status compute(const frame_ledger_joint_in *in, frame_ledger_joint_
     out->gap_in = nailing.gap_in;
     out->penetration_in = value.penetration_in;
     places(in, q, Z_prime, out, w);
-    out->two_ties_lb = 1500;
-    out->four_ties_lb = 750;
+    if ((status = ties(in, out, w))) return status;
     out->known = frame_known_worse(value.known, FRAME_KNOWN_SECONDARY);
     out->cautions = frame_nailing_cautions(&nailing, &value) | FRAME_BIT(FRAME_FASTENING_CAUTION_FLASHING) |
                     FRAME_BIT(FRAME_FASTENING_CAUTION_DECK) | FRAME_BIT(FRAME_FASTENING_CAUTION_CODE_TABLE);

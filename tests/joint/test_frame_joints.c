@@ -150,6 +150,17 @@ START_TEST(ledgers) {
     ck_assert(out.each_lb < through.each_lb);
     ck_assert_double_eq(out.gap_in, 1.5);
     ck_assert(FRAME_HAS(out.cautions, FRAME_FASTENING_CAUTION_GAP));
+    in.ties = 2;
+    REFUSED(ledger_joint, in, FRAME_REQUIRED, "tie_lb");
+    in.tie_lb = 1500;
+    CHECKED(ledger_joint, in, out);
+    ck_assert_int_eq(out.ties_pass, 1);
+    in.tie_lb = 750;
+    CHECKED(ledger_joint, in, out);
+    ck_assert_int_eq(out.ties_pass, 0);
+    in.ties = 4;
+    CHECKED(ledger_joint, in, out);
+    ck_assert_int_eq(out.ties_pass, 1);
     in.foam_in = 3;
     REFUSED(ledger_joint, in, FRAME_OUTSIDE_SCOPE, "penetration_in"); /* it does not reach */
     in.foam_in = 0, in.backing = FRAME_LEDGER_BACKING_VENEER;

@@ -46,11 +46,23 @@ static frame_drawing *draw_eccentric(void) {
     return drawing;
 }
 
+static frame_drawing *draw_panel(void) {
+    frame_panel_pattern_in in;
+    frame_drawing *drawing = NULL;
+    frame_panel_pattern_in_init(&in);
+    in.use = FRAME_PANEL_USE_WALL, in.load = FRAME_LATERAL_WIND, in.blocked = 1, in.demand_plf = 400;
+    in.framing_specific_gravity = 0.5;
+    must(frame_panel_pattern_drawing(&in, &drawing));
+    return drawing;
+}
+
 static const struct picture {
     const char *name;
     frame_drawing *(*draw)(void);
-} pictures[] = {
-    {"fastener_layout", draw_layout}, {"fastener_pattern", draw_pattern}, {"fastener_eccentric", draw_eccentric}};
+} pictures[] = {{"fastener_layout", draw_layout},
+                {"fastener_pattern", draw_pattern},
+                {"fastener_eccentric", draw_eccentric},
+                {"panel_pattern", draw_panel}};
 
 static char *read_file(const char *path) {
     FILE *file = fopen(path, "rb");

@@ -1,4 +1,6 @@
 /* Sheathing as structure: unit shears, shear walls, diaphragms, and the figure that never passes. */
+#include <frame/drawing.h>
+
 #include "checked.h"
 
 static frame_panel_shear_in panels(void) {
@@ -118,6 +120,44 @@ START_TEST(diaphragms) {
 }
 END_TEST
 
+/* Every pattern listed carries the demand by panel_shear; more nails come later; what no row carries is refused. */
+START_TEST(patterns) {
+    frame_panel_pattern_in in;
+    frame_panel_pattern_in_init(&in);
+    in.use = FRAME_PANEL_USE_WALL, in.load = FRAME_LATERAL_WIND, in.blocked = 1, in.framing_specific_gravity = 0.42;
+    for (double demand = 200; demand < 1100; demand += 150) {
+        frame_panel_pattern *answer;
+        frame_panel_pattern_out out;
+        int before = 0;
+        in.demand_plf = demand;
+        ck_assert_msg(!frame_panel_pattern_solve(&in, &answer, NULL), "%s", frame_error_text());
+        ck_assert(!frame_panel_pattern_result(answer, &out));
+        ck_assert_uint_eq(frame_panel_pattern_choice_count(answer), (size_t)out.count);
+        for (size_t i = 0; i < (size_t)out.count; i++) {
+            frame_panel_pattern_choice choice;
+            frame_panel_shear_in ask = panels();
+            frame_panel_shear_out value;
+            ck_assert(!frame_panel_pattern_choice_at(answer, i, &choice));
+            ask.sheathing = choice.sheathing, ask.panel_in = choice.panel_in, ask.nail = choice.nail;
+            ask.edge_spacing_in = choice.edge_spacing_in;
+            ck_assert(!frame_panel_shear(&ask, &value, NULL));
+            CLOSE(choice.unit_plf, value.unit_plf);
+            ck_assert(choice.ratio <= 1 + 1e-9);
+            ck_assert_int_ge(choice.nails_per_sheet, before);
+            before = choice.nails_per_sheet;
+        }
+        frame_panel_pattern_free(answer);
+    }
+    in.demand_plf = 3000;
+    frame_panel_pattern *none;
+    ck_assert_int_eq(frame_panel_pattern_solve(&in, &none, NULL), FRAME_IMPOSSIBLE);
+    frame_drawing *drawing;
+    in.use = FRAME_PANEL_USE_DIAPHRAGM, in.blocked = 0, in.demand_plf = 180;
+    ck_assert(!frame_panel_pattern_drawing(&in, &drawing));
+    frame_drawing_free(drawing);
+}
+END_TEST
+
 /* Nothing in the answer passes, however many nails there are. */
 START_TEST(cut_studs) {
     frame_cut_stud_in in;
@@ -140,6 +180,7 @@ int main(void) {
     tcase_add_test(cases, segments);
     tcase_add_test(cases, perforated);
     tcase_add_test(cases, diaphragms);
+    tcase_add_test(cases, patterns);
     tcase_add_test(cases, cut_studs);
     suite_add_tcase(suite, cases);
     SRunner *runner = srunner_create(suite);
