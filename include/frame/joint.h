@@ -1634,7 +1634,7 @@ typedef struct frame_panel_pattern_in {
     int32_t framing_nominal_in;   /**< 2 : 2..3. Nominal thickness of framing at panel edges, of diaphragms. */
     double demand_plf;            /**< required : >0..5000. Unit shear that they must carry, by the same method. */
     double panel_in;              /**< optional : >0..1. Thickness of the panels, where only that will do. */
-    double support_spacing_in;    /**< 16 : >0..24. Centres of studs, joists or rafters. */
+    double support_spacing_in;    /**< 16 : 6..24. Centres of studs, joists or rafters. */
     double framing_specific_gravity; /**< optional : 0.2..1.2. Specific gravity of the framing, instead of its species. */
 } frame_panel_pattern_in;
 
