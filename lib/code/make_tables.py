@@ -924,7 +924,10 @@ def root(clause):
 
 def rules(figures):
     read, stairs = standing("code_rules_read")[1], standing("code_stair_limits")[1]
-    known = {(root(row["clause"]), row["value"] or row["text"]): row["editions"].split("/") for row in read}
+    known = {}
+    for row in read:
+        if row["known"] == "read":
+            known.setdefault((root(row["clause"]), row["value"] or row["text"]), []).extend(row["editions"].split("/"))
     known.update(((".".join(row["clause"].split(".")[:2]), row["value"]), YEARS) for row in stairs)
     made = []
     for name, words in RULES:

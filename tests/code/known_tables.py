@@ -21,7 +21,7 @@ TITLES = {
     "code_panels": "panel spans", "code_wall_sheathing": "wall sheathing in the wind", "code_fastenings": "fastening schedule",
     "code_sheathing": "sheathing nailing", "code_bracing_wind": "bracing by wind", "code_bracing_seismic": "bracing by earthquakes",
     "code_bracing_factors": "bracing factors", "code_braced_panels": "least braced panels", "code_cuts": "holes and notches",
-    "code_stair_limits": "stairs, handrails, guards", "code_rules_read": "rules, read edition by edition", "code_rules": "other rules"}
+    "code_stair_limits": "stairs, handrails, guards", "code_rules_read": "rules, edition by edition", "code_rules": "other rules"}
 EDITIONS = ("2015", "2018", "2021", "2024")
 KNOWN = ("read", "computed", "secondary", "memory")
 # The columns of odd and refused, bit by bit.

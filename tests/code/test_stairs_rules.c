@@ -186,7 +186,7 @@ START_TEST(rules_that_are_not_there) {
     frame_code_rules_out out;
     REFUSED("code_rules", "edition=2021; words=flux capacitor", "words", FRAME_NO_VALUE);
     REFUSED("code_rules", "edition=2021; words=", "words", FRAME_REQUIRED);
-    REFUSED("code_rules", "edition=2015; words=ridge board", "edition", FRAME_NO_VALUE);
+    REFUSED("code_rules", "edition=2015; words=ridge strap width", "edition", FRAME_NO_VALUE);
     REFUSED("code_rules", "edition=2021; words=utility grade interior jack", "words", FRAME_NO_VALUE);
     REFUSED("code_rules", "edition=2021; words=jack studs each end", "words", FRAME_NO_VALUE);
     ASKED(&out, "code_rules", "edition=2021; words=jack studs each end; elsewhere=yes");
