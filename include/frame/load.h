@@ -37,7 +37,14 @@ enum frame_design_method_values {
     FRAME_METHOD_LRFD = 2 /**< "LRFD" | "load and resistance factor design" | "strength design". Load and resistance factor design: loads factored, K_F, phi and lambda on strengths, no C_D. */
 };
 
-/** A combination of loads for allowable stress design, ASCE 7-16 2.4.1. */
+/** The standard whose combinations of loads are formed. */
+typedef int32_t frame_load_edition;
+enum frame_load_edition_values {
+    FRAME_LOADS_ASCE_7_16 = 1, /**< "ASCE 7-16". Of 2016: snow once in 50 years. */
+    FRAME_LOADS_ASCE_7_22 = 2  /**< "ASCE 7-22". Of 2022: snow at strength level, 0.7 of it in allowable stress design. */
+};
+
+/** A combination of loads: ASCE 7-16 and 7-22, 2.4.1 for allowable stress design and 2.3.1 for strength design. */
 typedef int32_t frame_load_combination;
 enum frame_load_combination_values {
     FRAME_COMBINATION_D = 1,        /**< "D". Dead load alone. */
@@ -49,7 +56,25 @@ enum frame_load_combination_values {
     FRAME_COMBINATION_D_W = 7,      /**< "D + 0.6W". Dead load and wind; wind of ASCE 7-16 is at strength level. */
     FRAME_COMBINATION_D_L_W_LR = 8, /**< "D + 0.75L + 0.45W + 0.75Lr". Dead load, three quarters of live load, of six tenths of the wind, and of roof live load. */
     FRAME_COMBINATION_D_L_W_S = 9,  /**< "D + 0.75L + 0.45W + 0.75S". Dead load, three quarters of live load, of six tenths of the wind, and of snow. */
-    FRAME_COMBINATION_D_W_UPLIFT = 10 /**< "0.6D + 0.6W". Wind against six tenths of the dead load: uplift and overturning. */
+    FRAME_COMBINATION_D_W_UPLIFT = 10, /**< "0.6D + 0.6W". Wind against six tenths of the dead load: uplift and overturning. */
+    FRAME_COMBINATION_D_7S = 11,       /**< "D + 0.7S". Dead load and snow of strength level brought down (ASCE 7-22). */
+    FRAME_COMBINATION_D_L_7S = 12,     /**< "D + 0.75L + 0.525S". Dead load, three quarters of live load and of 0.7 of the snow (ASCE 7-22). */
+    FRAME_COMBINATION_D_L_W_7S = 13,   /**< "D + 0.75L + 0.45W + 0.525S". The same with three quarters of 0.6 of the wind (ASCE 7-22). */
+    FRAME_COMBINATION_LRFD_D = 14,     /**< "1.4D". Strength design: dead load alone. */
+    FRAME_COMBINATION_LRFD_L = 15,     /**< "1.2D + 1.6L". Strength design: live load leads, nothing on the roof. */
+    FRAME_COMBINATION_LRFD_L_LR = 16,  /**< "1.2D + 1.6L + 0.5Lr". Strength design: live load leads, roof live load follows. */
+    FRAME_COMBINATION_LRFD_L_S = 17,   /**< "1.2D + 1.6L + 0.5S". Strength design: live load leads, snow follows (ASCE 7-16). */
+    FRAME_COMBINATION_LRFD_LR = 18,    /**< "1.2D + 1.6Lr + L". Strength design: roof live load leads. */
+    FRAME_COMBINATION_LRFD_S = 19,     /**< "1.2D + 1.6S + L". Strength design: snow leads (ASCE 7-16). */
+    FRAME_COMBINATION_LRFD_LR_W = 20,  /**< "1.2D + 1.6Lr + 0.5W". Strength design: roof live load leads, wind follows. */
+    FRAME_COMBINATION_LRFD_S_W = 21,   /**< "1.2D + 1.6S + 0.5W". Strength design: snow leads, wind follows (ASCE 7-16). */
+    FRAME_COMBINATION_LRFD_W_LR = 22,  /**< "1.2D + W + L + 0.5Lr". Strength design: wind leads. */
+    FRAME_COMBINATION_LRFD_W_S = 23,   /**< "1.2D + W + L + 0.5S". Strength design: wind leads, snow follows (ASCE 7-16). */
+    FRAME_COMBINATION_LRFD_W_UPLIFT = 24, /**< "0.9D + W". Strength design: wind against nine tenths of the dead load. */
+    FRAME_COMBINATION_LRFD_L_3S = 25,  /**< "1.2D + 1.6L + 0.3S". Strength design: live load leads, snow of strength level follows (ASCE 7-22). */
+    FRAME_COMBINATION_LRFD_1S = 26,    /**< "1.2D + S + L". Strength design: snow of strength level leads (ASCE 7-22). */
+    FRAME_COMBINATION_LRFD_1S_W = 27,  /**< "1.2D + S + 0.5W". Strength design: snow of strength level leads, wind follows (ASCE 7-22). */
+    FRAME_COMBINATION_LRFD_W_3S = 28   /**< "1.2D + W + L + 0.3S". Strength design: wind leads, snow of strength level follows (ASCE 7-22). */
 };
 
 /** What combinations of loads leave unchecked. */
@@ -76,6 +101,8 @@ typedef struct frame_load_combinations_in {
     frame_load_duration live_duration; /**< ten years. How long the live load lasts. */
     int32_t spare;
     double wind_plf;      /**< 0 : -1e6..1e6. Wind at strength level, as ASCE 7-16 gives it; negative away from the member, as uplift. */
+    frame_design_method method;  /**< ASD. How safety is brought in. */
+    frame_load_edition edition;  /**< ASCE 7-16. The standard; with ASCE 7-22 the snow given is at strength level. */
 } frame_load_combinations_in;
 
 /** What the combinations come to. */
@@ -85,12 +112,13 @@ typedef struct frame_load_combinations_out {
     uint64_t cautions;    /**< bits : combinations_caution. Cautions. */
     uint64_t not_checked; /**< bits : combinations_not_checked. What was not checked. */
     frame_known known;    /**< Worst source of the factors. */
-    frame_load_combination governs; /**< The combination that governs wood under stress: the largest total over C_D. */
+    frame_load_combination governs; /**< The combination that governs wood under stress: the largest total over C_D, or over lambda in LRFD. */
     double governing_plf;        /**< Its total. */
-    double load_duration_factor; /**< Its load duration factor, C_D. */
+    double load_duration_factor; /**< Its load duration factor, C_D; 1 in LRFD. */
     double greatest_plf;         /**< The largest total of all, as for bearing and for what carries the member. */
     double transient_plf;        /**< The largest load without the dead load, as for deflection under live load; wind left out. */
     double least_plf;            /**< The least total of all: negative where wind lifts. */
+    double time_effect_factor;   /**< Time effect factor, lambda, of the one that governs; 1 in allowable stress design. */
 } frame_load_combinations_out;
 
 /** One combination. */
@@ -99,13 +127,15 @@ typedef struct frame_load_combinations_row {
     frame_load_combination combination; /**< Which. */
     int32_t spare;
     double total_plf;            /**< Its total. */
-    double load_duration_factor; /**< C_D: that of the shortest load in it. */
-    double equivalent_plf;       /**< Total over C_D: what governs wood under stress. */
+    double load_duration_factor; /**< C_D: that of the shortest load in it; 1 in LRFD. */
+    double equivalent_plf;       /**< Total over C_D, or over lambda: what governs wood under stress. */
+    double time_effect_factor;   /**< Time effect factor, lambda; 1 in allowable stress design. */
 } frame_load_combinations_row;
 
-/** Combines dead, live, roof live, snow and wind loads for allowable stress design (ASCE 7-16 2.4.1) and gives each combination
- * the load duration factor of its shortest load (NDS 2018 table 2.3.2), dead load alone included. Only combinations whose
- * loads are not zero are listed. */
+/** Combines dead, live, roof live, snow and wind loads by ASCE 7-16 or 7-22. In allowable stress design (2.4.1) each combination
+ * has the load duration factor of its shortest load (NDS 2018 table 2.3.2), dead load alone included; in LRFD (2.3.1) its time
+ * effect factor (NDS 2018 table N3). Live load that follows is taken whole, though 2.3.1 lets most of it be halved. Only combinations
+ * whose loads are not zero are listed. */
 FRAME_ANSWER(load_combinations);
 /** The combinations, in the order of the standard. */
 FRAME_ANSWER_LIST(load_combinations, row, rows);

@@ -490,7 +490,8 @@ enum frame_beam_not_checked_values {
     FRAME_BEAM_UNCHECKED_DEFLECTION = 5, /**< "deflection". Deflection: e_psi and inertia_in4 were not given. */
     FRAME_BEAM_UNCHECKED_SHEAR_DEFLECTION = 6, /**< "shear_deflection". Deflection by shear: shear_stiffness_lb was not given. */
     FRAME_BEAM_UNCHECKED_SELF_WEIGHT = 7, /**< "self_weight". The beam's own weight, unless it is part of the dead load given. */
-    FRAME_BEAM_UNCHECKED_MOVING = 8    /**< "concentrated_live". The concentrated live load of a floor or roof, wherever it may stand. */
+    FRAME_BEAM_UNCHECKED_MOVING = 8,   /**< "concentrated_live". The concentrated live load of a floor or roof, wherever it may stand. */
+    FRAME_BEAM_UNCHECKED_SERVICE = 9   /**< "service_deflection". Deflection: under factored loads it says nothing; ask again with ASD. */
 };
 
 /** A beam of any number of spans. It begins with the left overhang, if any; distances are measured from its left end. */
@@ -517,6 +518,8 @@ typedef struct frame_beam_solve_in {
     double inertia_in4;      /**< optional : >0..1e9. Moment of inertia, I, of all spans that span_inertias_in4 does not name. */
     double shear_stiffness_lb; /**< optional : >0..1e15. G A', to let shear deflect the beam too; A' is 5/6 of the area of a rectangle. */
     double creep_factor;     /**< 1 : 1..3. Long-term growth of the deflection under dead load (NDS 3.5.2: 1.5 seasoned and dry, 2.0 otherwise). */
+    frame_design_method method;      /**< ASD. How safety is brought in: with LRFD the loads are factored and no deflections are given. */
+    frame_load_edition load_edition; /**< ASCE 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
 } frame_beam_solve_in;
 
 /** What is worst anywhere on the beam, over all combinations and patterns. Moments are positive where they bend the beam
@@ -594,7 +597,7 @@ typedef struct frame_beam_solve_combination {
     uint32_t struct_size, struct_id;
     frame_load_combination combination; /**< Which. */
     int32_t spare;
-    double load_duration_factor; /**< C_D: that of the shortest load in it (NDS 2.3.2). */
+    double load_duration_factor; /**< C_D: that of the shortest load in it (NDS 2.3.2); 1 in LRFD. */
     double load_lb;              /**< All loads of the combination together. */
     double max_moment_lb_in;     /**< Largest moment. */
     double max_moment_at_in;     /**< Where it is. */
@@ -604,6 +607,7 @@ typedef struct frame_beam_solve_combination {
     double max_shear_at_in;      /**< Where it is. */
     double max_reaction_lb;      /**< Largest reaction. */
     double min_reaction_lb;      /**< Least reaction. */
+    double time_effect_factor;   /**< Time effect factor, lambda (NDS table N3); 1 in allowable stress design. */
 } frame_beam_solve_combination;
 
 /** A stretch of the beam on which shear, moment and deflection are one polynomial each, of the distance t from its beginning, under
@@ -629,7 +633,7 @@ typedef struct frame_beam_solve_piece {
 
 /** Solves a beam exactly by the elastic theory of straight beams: any number of spans, overhangs, hinges and changes of section;
  * supports pinned, fixed, on springs, or standing high or low; loads spread evenly or in trapezoids and triangles, point loads and
- * couples. Loads are kept apart by kind and combined for allowable stress design (ASCE 7-16 2.4.1); live and roof live load are put
+ * couples. Loads are kept apart by kind and combined for ASD or LRFD (ASCE 7 2.4.1, 2.3.1); live and roof live load are put
  * on the spans that make each figure worst. Extremes are the roots of the polynomials, not samples. FRAME_UNSTABLE names the place
  * where the beam is a mechanism; FRAME_REQUIRED when an offset, a spring or shear_stiffness_lb is given without e_psi and
  * inertia_in4. */

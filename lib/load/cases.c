@@ -6,6 +6,38 @@
 
 #define HAS(kinds, kind) (((kinds) >> (kind)) & 1u)
 
+static int strength_applies(unsigned kinds, frame_load_combination which) {
+    const int live = HAS(kinds, FRAME_LOAD_LIVE), roof = HAS(kinds, FRAME_LOAD_ROOF_LIVE),
+              snow = HAS(kinds, FRAME_LOAD_SNOW), wind = HAS(kinds, FRAME_LOAD_WIND);
+    switch (which) {
+        case FRAME_COMBINATION_LRFD_D:
+            return HAS(kinds, FRAME_LOAD_DEAD) || !(live || roof || snow || wind);
+        case FRAME_COMBINATION_LRFD_L:
+            return live && !roof && !snow;
+        case FRAME_COMBINATION_LRFD_L_LR:
+            return live && roof;
+        case FRAME_COMBINATION_LRFD_L_S:
+        case FRAME_COMBINATION_LRFD_L_3S:
+            return live && snow;
+        case FRAME_COMBINATION_LRFD_LR:
+            return roof;
+        case FRAME_COMBINATION_LRFD_S:
+        case FRAME_COMBINATION_LRFD_1S:
+            return snow;
+        case FRAME_COMBINATION_LRFD_LR_W:
+            return roof && wind;
+        case FRAME_COMBINATION_LRFD_S_W:
+        case FRAME_COMBINATION_LRFD_1S_W:
+        case FRAME_COMBINATION_LRFD_W_S:
+        case FRAME_COMBINATION_LRFD_W_3S:
+            return snow && wind;
+        case FRAME_COMBINATION_LRFD_W_LR:
+            return wind && (roof || !snow);
+        default:
+            return wind && HAS(kinds, FRAME_LOAD_DEAD);
+    }
+}
+
 /* A combination applies where what makes it more than an earlier one is there. */
 static int applies(unsigned kinds, frame_load_combination which) {
     const int live = HAS(kinds, FRAME_LOAD_LIVE), roof = HAS(kinds, FRAME_LOAD_ROOF_LIVE),
@@ -18,19 +50,24 @@ static int applies(unsigned kinds, frame_load_combination which) {
         case FRAME_COMBINATION_D_LR:
             return roof;
         case FRAME_COMBINATION_D_S:
+        case FRAME_COMBINATION_D_7S:
             return snow;
         case FRAME_COMBINATION_D_L_LR:
             return live && roof;
         case FRAME_COMBINATION_D_L_S:
+        case FRAME_COMBINATION_D_L_7S:
             return live && snow;
         case FRAME_COMBINATION_D_W:
             return wind;
         case FRAME_COMBINATION_D_L_W_LR:
             return wind && (live || roof);
         case FRAME_COMBINATION_D_L_W_S:
+        case FRAME_COMBINATION_D_L_W_7S:
             return wind && snow;
-        default:
+        case FRAME_COMBINATION_D_W_UPLIFT:
             return wind && HAS(kinds, FRAME_LOAD_DEAD);
+        default:
+            return strength_applies(kinds, which);
     }
 }
 
@@ -45,23 +82,42 @@ static double duration_factor(unsigned kinds, frame_load_duration live_duration,
     return most;
 }
 
-int frame_load_cases_find(unsigned kinds, frame_load_duration live_duration, frame_load_case cases[FRAME_LOAD_CASES]) {
+/* NDS 2018 table N3 (from memory): where live load leads, by what it is. */
+static double time_effect(const frame_load_cases_row *row, frame_load_duration live_duration) {
+    if (row->lambda > 0) return row->lambda;
+    if (live_duration == FRAME_DURATION_PERMANENT) return 0.7;
+    return live_duration == FRAME_DURATION_IMPACT ? 1.25 : 0.8;
+}
+
+static int is_in(const frame_load_cases_row *row, const frame_load_rules *rules) {
+    if ((int)row->method != rules->method) return 0;
+    return rules->edition == FRAME_LOADS_ASCE_7_22 ? row->in_22 != 0 : row->in_16 != 0;
+}
+
+int frame_load_cases_find(unsigned kinds, const frame_load_rules *rules, frame_load_case cases[FRAME_LOAD_CASES]) {
     int count = 0;
-    for (int i = 0; i < FRAME_LOAD_CASES; i++) {
+    for (size_t i = 0; i < frame_load_cases_rows && count < FRAME_LOAD_CASES; i++) {
         const frame_load_cases_row *row = &frame_load_cases_table[i];
-        if (!applies(kinds, row->id)) continue;
+        if (!is_in(row, rules) || !applies(kinds, row->id)) continue;
         frame_load_case *found = &cases[count++];
         *found = (frame_load_case){.which = row->id,
                                    .factor = {1, row->dead, row->live, row->roof_live, row->snow, row->wind},
+                                   .duration_factor = 1,
+                                   .time_effect = 1,
                                    .source = row->source};
-        found->duration_factor = duration_factor(kinds, live_duration, found->factor);
+        if (rules->method == FRAME_METHOD_LRFD)
+            found->time_effect = time_effect(row, rules->live_duration);
+        else
+            found->duration_factor = duration_factor(kinds, rules->live_duration, found->factor);
     }
     return count;
 }
 
-frame_known frame_load_cases_known(void) {
-    frame_known worst = frame_duration_known();
-    for (int i = 0; i < FRAME_LOAD_CASES; i++)
-        if (frame_load_cases_table[i].known > worst) worst = frame_load_cases_table[i].known;
+frame_known frame_load_cases_known(const frame_load_rules *rules) {
+    frame_known worst = rules->method == FRAME_METHOD_LRFD ? FRAME_KNOWN_MEMORY : frame_duration_known();
+    for (size_t i = 0; i < frame_load_cases_rows; i++) {
+        const frame_load_cases_row *row = &frame_load_cases_table[i];
+        if (is_in(row, rules) && row->known > worst) worst = row->known;
+    }
     return worst;
 }

@@ -140,7 +140,7 @@ frame_status frame_beam_draw_diagrams(const frame_beam_page *p) {
     frame_array spans = {.item_size = sizeof(frame_beam_envelope)};
     for (int c = 0; c < s.factor_count; c++) s.factors[c] = frame_beam_factors_of(p->beam, &p->beam->cases[c]);
     frame_status status = span_envelopes(p, &s, &spans);
-    for (int what = SHEAR; !status && what <= (p->beam->elastic ? DROP : MOMENT); what++) {
+    for (int what = SHEAR; !status && what <= (p->beam->gives_drops ? DROP : MOMENT); what++) {
         s.what = (diagram)what;
         status = draw_diagram(&s, spans.items, titles[what]);
     }

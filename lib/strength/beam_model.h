@@ -98,8 +98,8 @@ typedef struct frame_beam {
     frame_array groups;   /* frame_beam_group */
     frame_load_case cases[FRAME_LOAD_CASES];
     int case_count, full; /* full: the case with the largest load */
-    frame_load_duration live_duration;
-    int spare2;
+    frame_load_rules rules; /* of the combinations */
+    int gives_drops;        /* deflections mean something and are under service loads */
 } frame_beam;
 
 /* The steps, in their order. */

@@ -15,7 +15,7 @@ static frame_status give_piece(const frame_beam *beam, const frame_beam_span *sp
     piece->to_in = piece->from_in + beam->segments[segment].length;
     piece->shear_0 = V.c[0], piece->shear_1 = V.c[1], piece->shear_2 = V.c[2];
     piece->moment_0 = M.c[0], piece->moment_1 = M.c[1], piece->moment_2 = M.c[2], piece->moment_3 = M.c[3];
-    if (!beam->elastic) return FRAME_OK;
+    if (!beam->gives_drops) return FRAME_OK;
     const frame_polynomial v = frame_beam_drop(beam, span, drop);
     piece->deflection_0 = v.c[0], piece->deflection_1 = v.c[1], piece->deflection_2 = v.c[2];
     piece->deflection_3 = v.c[3], piece->deflection_4 = v.c[4], piece->deflection_5 = v.c[5];

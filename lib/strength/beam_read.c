@@ -133,7 +133,8 @@ frame_status frame_beam_read(const frame_beam_solve_in *in, frame_beam *beam) {
     if ((status = read_supports(in, beam))) return status;
     beam->creep = in->creep_factor;
     beam->pattern = in->pattern;
-    beam->live_duration = in->live_duration;
+    beam->rules = (frame_load_rules){in->method, in->load_edition, in->live_duration};
+    beam->gives_drops = beam->elastic && in->method == FRAME_METHOD_ASD;
     return frame_beam_place_loads(in, beam);
 }
 

@@ -49,7 +49,7 @@ static void give_span(const gathering *g, size_t i, const frame_beam_envelope *e
     span->min_moment_lb_in = e->moment.least, span->min_moment_at_in = e->moment.least_at;
     span->max_shear_lb = e->shear.most, span->max_shear_at_in = e->shear.most_at;
     span->min_shear_lb = e->shear.least, span->min_shear_at_in = e->shear.least_at;
-    if (!g->beam->elastic) return;
+    if (!g->beam->gives_drops) return;
     span->max_deflection_in = e->drop.most, span->max_deflection_at_in = e->drop.most_at;
     span->min_deflection_in = e->drop.least, span->min_deflection_at_in = e->drop.least_at;
     span->transient_deflection_in = larger(&e->transient), span->transient_deflection_at_in = larger_at(&e->transient);
@@ -187,6 +187,7 @@ static frame_status give_combinations(gathering *g) {
         if (!row) return FRAME_NO_MEMORY;
         row->combination = g->beam->cases[c].which;
         row->load_duration_factor = g->beam->cases[c].duration_factor;
+        row->time_effect_factor = g->beam->cases[c].time_effect;
         row->load_lb = 0;
         for (int k = 0; k < g->beam->kind_count; k++) row->load_lb += g->factors[c].force[k] * g->beam->total[k];
         row->max_moment_lb_in = g->moments[c].most, row->max_moment_at_in = g->moments[c].most_at;
@@ -204,7 +205,7 @@ static void give_worst(const gathering *g) {
     out->max_moment_lb_in = g->moment.most, out->max_moment_at_in = g->moment.most_at;
     out->min_moment_lb_in = g->moment.least, out->min_moment_at_in = g->moment.least_at;
     out->max_shear_lb = fabs(larger(&g->shear)), out->max_shear_at_in = larger_at(&g->shear);
-    if (!g->beam->elastic) return;
+    if (!g->beam->gives_drops) return;
     out->max_deflection_in = g->drop.most, out->max_deflection_at_in = g->drop.most_at;
     out->min_deflection_in = g->drop.least, out->min_deflection_at_in = g->drop.least_at;
     out->transient_deflection_in = larger(&g->transient), out->transient_deflection_at_in = larger_at(&g->transient);

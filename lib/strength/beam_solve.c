@@ -16,7 +16,7 @@ static void find_cases(frame_beam *beam) {
         const int kind = beam->kind_of[k];
         kinds |= 1u << (kind == FRAME_BEAM_OFFSETS ? FRAME_LOAD_DEAD : kind);
     }
-    beam->case_count = frame_load_cases_find(kinds, beam->live_duration, beam->cases);
+    beam->case_count = frame_load_cases_find(kinds, &beam->rules, beam->cases);
     for (int c = 0; c < beam->case_count; c++) {
         double load = 0;
         for (int k = 0; k < beam->kind_count; k++) load += beam->cases[c].factor[beam->kind_of[k]] * beam->total[k];
@@ -32,11 +32,12 @@ static void remark(const frame_beam *beam, const frame_beam_solve_in *in, frame_
     const int live = has_kind(beam, FRAME_LOAD_LIVE) || has_kind(beam, FRAME_LOAD_ROOF_LIVE);
     double load = 0;
     for (int k = 0; k < beam->kind_count; k++) load += fabs(beam->total[k]);
-    out->known = frame_load_cases_known();
+    out->known = frame_load_cases_known(&beam->rules);
     out->cautions = FRAME_BIT(FRAME_BEAM_CAUTION_LOADS);
     if (out->min_reaction_lb < -1e-9 * load) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_UPLIFT);
     if (in->span_count > 1) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_SPLICES);
-    if (has_kind(beam, FRAME_LOAD_SNOW)) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_SNOW_BASIS);
+    if (has_kind(beam, FRAME_LOAD_SNOW) && in->load_edition == FRAME_LOADS_ASCE_7_16)
+        out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_SNOW_BASIS);
     if (out->min_moment_lb_in < -1e-9 * load) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_LOWER_EDGE);
     out->not_checked = FRAME_BIT(FRAME_BEAM_UNCHECKED_STRENGTH) | FRAME_BIT(FRAME_BEAM_UNCHECKED_EARTHQUAKE) |
                        FRAME_BIT(FRAME_BEAM_UNCHECKED_SUPPORTS) | FRAME_BIT(FRAME_BEAM_UNCHECKED_SELF_WEIGHT);
@@ -44,6 +45,7 @@ static void remark(const frame_beam *beam, const frame_beam_solve_in *in, frame_
     if (live && !beam->pattern) out->not_checked |= FRAME_BIT(FRAME_BEAM_UNCHECKED_PATTERN);
     if (has_kind(beam, FRAME_LOAD_SNOW)) out->not_checked |= FRAME_BIT(FRAME_BEAM_UNCHECKED_SNOW);
     if (!beam->elastic) out->not_checked |= FRAME_BIT(FRAME_BEAM_UNCHECKED_DEFLECTION);
+    if (beam->elastic && !beam->gives_drops) out->not_checked |= FRAME_BIT(FRAME_BEAM_UNCHECKED_SERVICE);
     if (!(beam->shear_flexibility > 0)) out->not_checked |= FRAME_BIT(FRAME_BEAM_UNCHECKED_SHEAR_DEFLECTION);
 }
 
@@ -128,7 +130,7 @@ frame_status frame_beam_solve_at_point_sized(const frame_beam_solve *answer, dou
     frame_struct_blank(&frame_beam_solve_point_facts, &found);
     found.max_shear_lb = e.shear.most, found.min_shear_lb = e.shear.least;
     found.max_moment_lb_in = e.moment.most, found.min_moment_lb_in = e.moment.least;
-    if (beam->elastic) found.max_deflection_in = e.drop.most, found.min_deflection_in = e.drop.least;
+    if (beam->gives_drops) found.max_deflection_in = e.drop.most, found.min_deflection_in = e.drop.least;
     frame_struct_give(&frame_beam_solve_point_facts, &found, point, point_size);
     return FRAME_OK;
 }
