@@ -40,8 +40,8 @@ enum frame_design_method_values {
 /** The standard whose combinations of loads are formed. */
 typedef int32_t frame_load_edition;
 enum frame_load_edition_values {
-    FRAME_LOADS_ASCE_7_16 = 1, /**< "ASCE 7-16". Of 2016: snow once in 50 years. */
-    FRAME_LOADS_ASCE_7_22 = 2  /**< "ASCE 7-22". Of 2022: snow at strength level, 0.7 of it in allowable stress design. */
+    FRAME_LOADS_ASCE_7_16 = 1, /**< "ASCE 7-16" | "7-16". Of 2016: snow once in 50 years. */
+    FRAME_LOADS_ASCE_7_22 = 2  /**< "ASCE 7-22" | "7-22". Of 2022: snow at strength level, 0.7 of it in allowable stress design. */
 };
 
 /** A combination of loads: ASCE 7-16 and 7-22, 2.4.1 for allowable stress design and 2.3.1 for strength design. */
@@ -102,7 +102,7 @@ typedef struct frame_load_combinations_in {
     int32_t spare;
     double wind_plf;      /**< 0 : -1e6..1e6. Wind at strength level, as ASCE 7-16 gives it; negative away from the member, as uplift. */
     frame_design_method method;  /**< ASD. How safety is brought in. */
-    frame_load_edition edition;  /**< ASCE 7-16. The standard; with ASCE 7-22 the snow given is at strength level. */
+    frame_load_edition load_edition; /**< 7-16. The standard; with ASCE 7-22 the snow given is at strength level. */
 } frame_load_combinations_in;
 
 /** What the combinations come to. */

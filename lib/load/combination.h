@@ -131,4 +131,11 @@ FRAME_ALWAYS_INLINE void frame_combine(const frame_loads *loads, frame_combinati
     c->transient = c->greatest - loads->dead;
 }
 
+/* The same for strength design: total i stands for the combination frame_combination_word gives for i + 1, factor is
+ * lambda. Loads at service level; recorded as for frame_combine. */
+void frame_combine_strength(const frame_loads *loads, frame_load_edition edition, frame_combinations *c,
+                            frame_working *record);
+/* The word of a combination by its place from 1. */
+frame_load_combination frame_combination_word(int slot, int lrfd, frame_load_edition edition);
+
 #endif

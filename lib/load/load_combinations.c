@@ -148,14 +148,14 @@ static void remark(const frame_load_combinations_in *in, frame_load_combinations
     if (out->least_plf < 0) out->cautions |= FRAME_BIT(FRAME_COMBINATIONS_CAUTION_UPLIFT);
     if (!(in->snow_plf > 0)) return;
     out->not_checked |= FRAME_BIT(FRAME_COMBINATIONS_UNCHECKED_SNOW);
-    if (in->edition == FRAME_LOADS_ASCE_7_16) out->cautions |= FRAME_BIT(FRAME_COMBINATIONS_CAUTION_BASIS);
+    if (in->load_edition == FRAME_LOADS_ASCE_7_16) out->cautions |= FRAME_BIT(FRAME_COMBINATIONS_CAUTION_BASIS);
 }
 
 static frame_status solve(const frame_load_combinations_in *in, frame_answer *answer, frame_load_combinations_out *out,
                           frame_working *record) {
     const frame_loads loads = {in->dead_plf, in->live_plf, in->roof_live_plf, in->snow_plf, in->live_duration};
-    const frame_load_rules rules = {in->method, in->edition, in->live_duration};
-    const int usual = in->method == FRAME_METHOD_ASD && in->edition == FRAME_LOADS_ASCE_7_16;
+    const frame_load_rules rules = {in->method, in->load_edition, in->live_duration};
+    const int usual = in->method == FRAME_METHOD_ASD && in->load_edition == FRAME_LOADS_ASCE_7_16;
     record_loads(&loads, in->wind_plf, record);
     const frame_status status = usual ? add_usual(&loads, &rules, in->wind_plf, answer, out, record)
                                       : add_cases(&loads, &rules, in->wind_plf, answer, out, record);

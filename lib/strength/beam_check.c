@@ -57,7 +57,9 @@ FRAME_ALWAYS_INLINE frame_bending_ask ask_for(const frame_beam_check_in *in, dou
                                .live_limit = in->deflection_limit,
                                .total_limit = in->total_deflection_limit,
                                .creep = frame_creep_factor(in->creep_factor, in->service),
-                               .shear_reduced = in->shear_at_depth};
+                               .shear_reduced = in->shear_at_depth,
+                               .lrfd = in->method == FRAME_METHOD_LRFD,
+                               .edition = in->load_edition};
 }
 
 FRAME_ALWAYS_INLINE void give_ratios(const frame_bending *r, frame_beam_check_out *out) {
@@ -96,8 +98,9 @@ FRAME_ALWAYS_INLINE void give_stresses(const frame_bending *r, frame_beam_check_
 
 FRAME_ALWAYS_INLINE void give_factors(const frame_bending *r, const frame_bending_ask *ask, const frame_member *m,
                                       frame_beam_check_out *out) {
-    out->load_duration_factor = r->load_duration;
-    out->shear_load_duration_factor = r->shear_load_duration;
+    out->load_duration_factor = ask->lrfd ? 1 : r->load_duration;
+    out->shear_load_duration_factor = ask->lrfd ? 1 : r->shear_load_duration;
+    out->time_effect_factor = ask->lrfd ? r->load_duration : 1;
     out->wet_service_factor = m->wet->fb;
     out->temperature_factor = m->temperature_stress;
     out->beam_stability_factor = r->stability;
@@ -116,8 +119,12 @@ FRAME_ALWAYS_INLINE void remark(const frame_beam_check_in *in, const frame_membe
     out->not_checked = FRAME_BIT(FRAME_BENDING_UNCHECKED_SUPPORTS) | FRAME_BIT(FRAME_BENDING_UNCHECKED_CUTS) |
                        FRAME_BIT(FRAME_BENDING_UNCHECKED_CONCENTRATED) | FRAME_BIT(FRAME_BENDING_UNCHECKED_WIND) |
                        FRAME_BIT(FRAME_BENDING_UNCHECKED_ROLLING) | FRAME_BIT(FRAME_BENDING_UNCHECKED_SIDE_HUNG);
+    if (in->method == FRAME_METHOD_LRFD || in->load_edition == FRAME_LOADS_ASCE_7_22) {
+        out->known = FRAME_KNOWN_MEMORY;
+        out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
+    }
     if (loads->snow > 0) {
-        out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SNOW_BASIS);
+        if (in->load_edition != FRAME_LOADS_ASCE_7_22) out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SNOW_BASIS);
         out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_SNOW_FORMS);
     }
     if (in->compression_edge == FRAME_EDGE_HELD) out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_EDGE_HELD);

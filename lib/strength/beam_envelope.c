@@ -119,20 +119,37 @@ static void plain(const frame_beam_place *p, const frame_beam_factors *f, frame_
     drop_extremes(p, &transient, &e->transient);
 }
 
-void frame_beam_span_envelopes(const frame_beam *beam, size_t span, const frame_beam_factors *f, frame_beam_scratch *s,
-                               frame_beam_envelope *e) {
+/* Adds one segment to the envelopes of its span. */
+static void add_segment(const frame_beam *beam, size_t span, size_t segment, int varies, const frame_beam_factors *f,
+                        frame_beam_scratch *s, frame_beam_envelope *e) {
     const frame_beam_span *of = &beam->spans[span];
+    const frame_beam_segment *part = &beam->segments[segment];
+    const frame_beam_place p = {beam, of, of->at + part->at, part->length, segment, span};
+    for (int c = 0; c < beam->case_count; c++)
+        if (!f[c].varies) plain(&p, &f[c], &e[c]);
+    if (varies) frame_beam_patterned(&p, f, s, e);
+}
+
+static int begin(const frame_beam *beam, const frame_beam_factors *f, frame_beam_envelope *e) {
     int varies = 0;
     for (int c = 0; c < beam->case_count; c++) {
         frame_beam_envelope_none(&e[c]);
         varies |= f[c].varies;
     }
-    for (size_t i = of->first; i < of->first + of->count; i++) {
-        const frame_beam_place p = {beam, of, of->at + beam->segments[i].at, beam->segments[i].length, i, span};
-        for (int c = 0; c < beam->case_count; c++)
-            if (!f[c].varies) plain(&p, &f[c], &e[c]);
-        if (varies) frame_beam_patterned(&p, f, s, e);
-    }
+    return varies;
+}
+
+void frame_beam_segment_envelopes(const frame_beam *beam, size_t span, size_t segment, const frame_beam_factors *f,
+                                  frame_beam_scratch *s, frame_beam_envelope *e) {
+    const int varies = begin(beam, f, e);
+    add_segment(beam, span, segment, varies, f, s, e);
+}
+
+void frame_beam_span_envelopes(const frame_beam *beam, size_t span, const frame_beam_factors *f, frame_beam_scratch *s,
+                               frame_beam_envelope *e) {
+    const frame_beam_span *of = &beam->spans[span];
+    const int varies = begin(beam, f, e);
+    for (size_t i = of->first; i < of->first + of->count; i++) add_segment(beam, span, i, varies, f, s, e);
     for (int c = 0; c < beam->case_count; c++) {
         if (f[c].all_transient) e[c].transient = e[c].drop;
         if (f[c].none_transient) e[c].transient = (frame_beam_extreme){0, of->at, 0, of->at};

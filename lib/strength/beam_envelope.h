@@ -59,6 +59,10 @@ frame_status frame_beam_scratch_make(frame_beam *beam, frame_beam_scratch *scrat
 /* The envelopes of a span under all cases, factors and envelopes being arrays of as many as there are cases. */
 void frame_beam_span_envelopes(const frame_beam *beam, size_t span, const frame_beam_factors *factors,
                                frame_beam_scratch *scratch, frame_beam_envelope *envelopes);
+/* The same for one segment, but for the drop without dead load where that is all or nothing. */
+void frame_beam_segment_envelopes(const frame_beam *beam, size_t span, size_t segment,
+                                  const frame_beam_factors *factors, frame_beam_scratch *scratch,
+                                  frame_beam_envelope *envelopes);
 /* The same for one segment, where patterns vary. */
 void frame_beam_patterned(const frame_beam_place *place, const frame_beam_factors *factors, frame_beam_scratch *scratch,
                           frame_beam_envelope *envelopes);

@@ -36,6 +36,13 @@ FRAME_ALWAYS_INLINE double frame_beam_own_weight(double gravity, frame_service s
     return w_D;
 }
 
+/* Snow of strength level, recorded as w_Su, brought down to service level. */
+FRAME_ALWAYS_INLINE double frame_beam_service_snow(double w_Su, frame_working *record) {
+    FRAME_STEP(record, w_S, 0.7 * w_Su, "plf", "snow brought down from strength level",
+               "ASCE 7-22 2.4.1 (from memory)");
+    return w_S;
+}
+
 FRAME_ALWAYS_INLINE void frame_beam_loads(const frame_beam_check_in *in, double gravity, double A, frame_loads *loads,
                                           frame_working *record) {
     if (in->self_weight) {
@@ -47,7 +54,12 @@ FRAME_ALWAYS_INLINE void frame_beam_loads(const frame_beam_check_in *in, double 
     FRAME_BEAM_LOAD(record, L, in->live_plf, in->live_psf, in->spacing_in, loads->live, "live load");
     FRAME_BEAM_LOAD(record, Lr, in->roof_live_plf, in->roof_live_psf, in->spacing_in, loads->roof_live,
                     "roof live load");
-    FRAME_BEAM_LOAD(record, S, in->snow_plf, in->snow_psf, in->spacing_in, loads->snow, "snow");
+    if (in->load_edition == FRAME_LOADS_ASCE_7_22) {
+        FRAME_BEAM_LOAD(record, Su, in->snow_plf, in->snow_psf, in->spacing_in, loads->snow, "snow at strength level");
+        loads->snow = frame_beam_service_snow(loads->snow, record);
+    } else {
+        FRAME_BEAM_LOAD(record, S, in->snow_plf, in->snow_psf, in->spacing_in, loads->snow, "snow");
+    }
     loads->live_duration = in->live_duration;
 }
 

@@ -115,17 +115,22 @@ static frame_status give_spans(gathering *g) {
 }
 
 /* The most and the least of a reaction (part 0) or couple (part 1) of a node under one combination. */
-static void reach_of(const gathering *g, size_t node, int c, int part, double *most, double *least) {
-    const frame_beam *beam = g->beam;
+static void reach_of(const frame_beam *beam, const frame_beam_factors *factors, size_t node, int part, double *most,
+                     double *least) {
     *most = *least = 0;
     for (int k = 0; k < beam->kind_count; k++) {
-        const double f = g->factors[c].force[k];
+        const double f = factors->force[k];
         const size_t place = frame_beam_place_of(beam, node, k);
         const int varies = frame_beam_is_patterned(beam, k);
         const double *sums = varies ? (part ? beam->couples[place] : beam->swing[place]) : NULL;
         *most += f * (varies ? sums[0] : beam->reactions[place][part]);
         *least += f * (varies ? sums[1] : beam->reactions[place][part]);
     }
+}
+
+void frame_beam_reaction_reach(const frame_beam *beam, const frame_beam_factors *factors, size_t node, double *most,
+                               double *least) {
+    reach_of(beam, factors, node, 0, most, least);
 }
 
 static void gather_node(gathering *g, size_t node, frame_beam_extreme *force, frame_beam_extreme *couple) {
@@ -135,7 +140,7 @@ static void gather_node(gathering *g, size_t node, frame_beam_extreme *force, fr
     frame_beam_extreme_none(couple);
     for (int c = 0; c < g->beam->case_count; c++) {
         double most = 0, least = 0;
-        if (bears) reach_of(g, node, c, 0, &most, &least);
+        if (bears) reach_of(g->beam, &g->factors[c], node, 0, &most, &least);
         frame_beam_extreme_take(force, most, n->at);
         frame_beam_extreme_take(force, least, n->at);
         if (bears) {
@@ -143,7 +148,7 @@ static void gather_node(gathering *g, size_t node, frame_beam_extreme *force, fr
             frame_beam_extreme_take(&g->reactions[c], least, n->at);
         }
         most = least = 0;
-        if (turns) reach_of(g, node, c, 1, &most, &least);
+        if (turns) reach_of(g->beam, &g->factors[c], node, 1, &most, &least);
         frame_beam_extreme_take(couple, most, n->at);
         frame_beam_extreme_take(couple, least, n->at);
     }

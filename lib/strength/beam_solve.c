@@ -9,7 +9,7 @@
 #include "working/calculation.h"
 
 /* Which combinations apply, and which of them has the largest load. */
-static void find_cases(frame_beam *beam) {
+void frame_beam_find_cases(frame_beam *beam) {
     unsigned kinds = 0;
     double most = -1;
     for (int k = 0; k < beam->kind_count; k++) {
@@ -54,7 +54,7 @@ static frame_status analyse(const frame_beam_solve_in *in, frame_beam *beam) {
     if (!status) status = frame_beam_cut(beam);
     if (!status) status = frame_beam_balance(beam);
     if (status) return status;
-    find_cases(beam);
+    frame_beam_find_cases(beam);
     return beam->pattern ? frame_beam_pattern(beam) : FRAME_OK;
 }
 
@@ -71,6 +71,10 @@ static frame_status solve(const frame_beam_solve_in *in, frame_answer *answer, f
     return FRAME_OK;
 }
 FRAME_IMPLEMENT_ANSWER(beam_solve, solve);
+
+frame_beam *frame_beam_of(const frame_beam_solve *answer) {
+    return ((const frame_owned *)((const frame_answer *)answer)->owned.items)[0].object;
+}
 
 static frame_status place_refused(double x_in, double length) {
     char most[32], valid[48];
@@ -120,7 +124,7 @@ frame_status frame_beam_solve_at_point_sized(const frame_beam_solve *answer, dou
     if (!answer || !point)
         return frame_fail(FRAME_REQUIRED, answer ? "point" : "answer", "NULL", "an answer and a struct for the point",
                           "%s: NULL; valid is an answer and a struct for the point", answer ? "point" : "answer");
-    const frame_beam *beam = ((const frame_owned *)((const frame_answer *)answer)->owned.items)[0].object;
+    const frame_beam *beam = frame_beam_of(answer);
     const double length = beam->nodes[beam->node_count - 1].at;
     if (!(x_in >= 0 && x_in <= length)) return place_refused(x_in, length);
     frame_beam_envelope e;

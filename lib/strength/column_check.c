@@ -13,6 +13,8 @@ typedef struct column {
 } column;
 
 static frame_status check_given(const frame_column_check_in *in) {
+    const frame_status method = frame_time_effect_given(in->method, in->time_effect_factor);
+    if (method) return method;
     if (in->plies > 1 && in->fastening == FRAME_NOT_GIVEN_INT)
         return frame_lacks("fastening", "\"nailed\" or \"bolted\", for two and more plies (NDS 15.3)");
     if (in->weak_axis_held && frame_given(in->weak_braces_in))
@@ -89,20 +91,46 @@ static frame_status find_slenderness(const frame_column_check_in *in, const fram
     return FRAME_OK;
 }
 
-static void find_values(const frame_member *m, double load_duration, column *of, frame_working *record) {
+/* F_c* and E_min' of LRFD. */
+static void find_strengths(const frame_member *m, double lambda_c, column *of, frame_working *record) {
+    const double F_c = m->lumber.fc_psi, C_M_c = m->wet->fc, C_t_c = m->temperature_stress,
+                 C_F_c = m->lumber.size_factor_fc, C_i_c = m->incised->fc, E_min = m->lumber.e_min_psi,
+                 C_M_E = m->wet->e_min, C_t_E = m->temperature_e, C_i_E = m->incised->e_min;
+    FRAME_TABLE(record, K_F_c, FRAME_FORMAT_KF(FRAME_FORMAT_FC), "", "format conversion factor on F_c",
+                FRAME_FORMAT_SOURCE);
+    FRAME_TABLE(record, phi_c, FRAME_FORMAT_PHI(FRAME_FORMAT_FC), "", "resistance factor on F_c", FRAME_FORMAT_SOURCE);
+    FRAME_GIVEN(record, lambda, lambda_c, "", "time effect factor of this combination");
+    FRAME_STEP(record, F_c_star, F_c * C_M_c * C_t_c * C_F_c * C_i_c * K_F_c * phi_c * lambda, "psi",
+               "compression design value, all factors but C_P", "NDS 2018 table 4.3.1");
+    FRAME_TABLE(record, K_F_E, FRAME_FORMAT_KF(FRAME_FORMAT_E_MIN), "", "format conversion factor on E_min",
+                FRAME_FORMAT_SOURCE);
+    FRAME_TABLE(record, phi_E, FRAME_FORMAT_PHI(FRAME_FORMAT_E_MIN), "", "resistance factor on E_min",
+                FRAME_FORMAT_SOURCE);
+    FRAME_STEP(record, E_min_prime, E_min * C_M_E * C_t_E * C_i_E * K_F_E * phi_E, "psi",
+               "adjusted modulus for stability", "NDS 2018 table 4.3.1");
+    of->F_c_star = F_c_star;
+    of->E_min_prime = E_min_prime;
+}
+
+static void find_values(const frame_member *m, const frame_column_check_in *in, double load_duration, column *of,
+                        frame_working *record) {
     FRAME_HEADING(record, "Design values");
     FRAME_TABLE(record, F_c, m->lumber.fc_psi, "psi", "compression design value", m->lumber.source);
-    FRAME_TABLE(record, C_D, load_duration, "", "load duration factor", FRAME_DURATION_SOURCE);
     FRAME_TABLE(record, C_M_c, m->wet->fc, "", "wet service factor on F_c", m->wet->source);
     FRAME_TABLE(record, C_t_c, m->temperature_stress, "", "temperature factor on F_c", "NDS 2018 table 2.3.3");
     FRAME_TABLE(record, C_F_c, m->lumber.size_factor_fc, "", "size factor on F_c", m->lumber.size_source);
     FRAME_TABLE(record, C_i_c, m->incised->fc, "", "incising factor on F_c", m->incised->source);
-    FRAME_STEP(record, F_c_star, F_c * C_D * C_M_c * C_t_c * C_F_c * C_i_c, "psi",
-               "compression design value, all factors but C_P", "NDS 2018 table 4.3.1");
     FRAME_TABLE(record, E_min, m->lumber.e_min_psi, "psi", "modulus for stability", m->lumber.source);
     FRAME_TABLE(record, C_M_E, m->wet->e_min, "", "wet service factor on E_min", m->wet->source);
     FRAME_TABLE(record, C_t_E, m->temperature_e, "", "temperature factor on E_min", "NDS 2018 table 2.3.3");
     FRAME_TABLE(record, C_i_E, m->incised->e_min, "", "incising factor on E_min", m->incised->source);
+    if (in->method == FRAME_METHOD_LRFD) {
+        find_strengths(m, in->time_effect_factor, of, record);
+        return;
+    }
+    FRAME_TABLE(record, C_D, load_duration, "", "load duration factor", FRAME_DURATION_SOURCE);
+    FRAME_STEP(record, F_c_star, F_c * C_D * C_M_c * C_t_c * C_F_c * C_i_c, "psi",
+               "compression design value, all factors but C_P", "NDS 2018 table 4.3.1");
     FRAME_STEP(record, E_min_prime, E_min * C_M_E * C_t_E * C_i_E, "psi", "adjusted modulus for stability",
                "NDS 2018 table 4.3.1");
     of->F_c_star = F_c_star;
@@ -150,7 +178,8 @@ static void find_compression(const frame_column_check_in *in, const column *of, 
 /* F_b' of the sideways load, whose compression edge is held where the weak axis is. */
 static frame_status find_bending(const frame_column_check_in *in, const frame_member *m, const column *of,
                                  frame_column_check_out *out, frame_working *record) {
-    const double n = m->plies, b = m->breadth, d = m->depth, C_D = out->load_duration_factor;
+    const double n = m->plies, b = m->breadth, d = m->depth;
+    const int lrfd = in->method == FRAME_METHOD_LRFD;
     const frame_bending_ask ask = {.unbraced = in->weak_axis_held ? 0 : frame_or(in->weak_braces_in, in->length_in)};
     frame_bending bending;
     double F_bE, C_r;
@@ -164,7 +193,8 @@ static frame_status find_bending(const frame_column_check_in *in, const frame_me
     FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
     status = frame_bending_buckling(m, &ask, of->E_min_prime, &F_bE, &bending, record);
     if (status) return status;
-    out->fb_adjusted_psi = frame_bending_allowed(m, C_r, C_D, F_bE, &bending, record);
+    out->fb_adjusted_psi = frame_bending_allowed(
+        m, C_r, lrfd, lrfd ? in->time_effect_factor : out->load_duration_factor, F_bE, &bending, record);
     out->fb_actual_psi = f_b;
     out->beam_stability_factor = bending.stability;
     return FRAME_OK;
@@ -227,10 +257,10 @@ static frame_status compute(const frame_column_check_in *in, frame_column_check_
     column of;
     frame_status status = find_member(in, &member);
     if (status) return status;
-    out->load_duration_factor = frame_duration_factor(in->load_duration);
+    out->load_duration_factor = in->method == FRAME_METHOD_LRFD ? 1 : frame_duration_factor(in->load_duration);
     record_section(&member, &of, record);
     if ((status = find_slenderness(in, &member, &of, record))) return status;
-    find_values(&member, out->load_duration_factor, &of, record);
+    find_values(&member, in, out->load_duration_factor, &of, record);
     find_stability(in, &of, out, record);
     find_compression(in, &of, out, record);
     if (in->lateral_plf > 0) {

@@ -60,7 +60,8 @@ FRAME_ALWAYS_INLINE double frame_joist_cosine(double slope, frame_working *recor
 
 /* Pounds per foot of plan on one joist. A rafter's live load is roof live load; its dead load lies on the slope. */
 FRAME_ALWAYS_INLINE void frame_joist_loads(frame_joist_use use, double spacing_in, double dead_psf, double live_psf,
-                                           double snow_psf, double c, frame_loads *loads, frame_working *record) {
+                                           double snow_psf, double c, frame_load_edition edition, frame_loads *loads,
+                                           frame_working *record) {
     FRAME_GIVEN(record, s_c, spacing_in, "in", "spacing, centre to centre");
     FRAME_GIVEN(record, p_D, dead_psf, "psf", "dead load");
     FRAME_GIVEN(record, p_L, live_psf, "psf", use == FRAME_USE_RAFTER ? "roof live load" : "live load");
@@ -82,8 +83,14 @@ FRAME_ALWAYS_INLINE void frame_joist_loads(frame_joist_use use, double spacing_i
         loads->live = w_L;
         loads->roof_live = 0;
     }
-    FRAME_STEP(record, w_S, p_S * s_ft, "plf", "snow on one joist", "");
-    loads->snow = w_S;
+    if (edition == FRAME_LOADS_ASCE_7_22) {
+        FRAME_STEP(record, w_S, 0.7 * p_S * s_ft, "plf", "snow on one joist, brought down from strength level",
+                   "ASCE 7-22 2.4.1 (from memory)");
+        loads->snow = w_S;
+    } else {
+        FRAME_STEP(record, w_S, p_S * s_ft, "plf", "snow on one joist", "");
+        loads->snow = w_S;
+    }
     loads->live_duration = FRAME_DURATION_TEN_YEARS;
 }
 
@@ -99,10 +106,11 @@ FRAME_ALWAYS_INLINE uint64_t frame_joist_not_checked(frame_joist_use use, double
     return bits;
 }
 
-FRAME_ALWAYS_INLINE uint64_t frame_joist_cautions(const frame_member *m, frame_joist_use use, double snow_psf) {
+FRAME_ALWAYS_INLINE uint64_t frame_joist_cautions(const frame_member *m, frame_joist_use use, double snow_psf,
+                                                  frame_load_edition edition) {
     uint64_t bits = frame_member_cautions(m);
     if (use == FRAME_USE_RAFTER) bits |= FRAME_BIT(FRAME_BENDING_CAUTION_RAFTER);
-    if (snow_psf > 0) bits |= FRAME_BIT(FRAME_BENDING_CAUTION_SNOW_BASIS);
+    if (snow_psf > 0 && edition != FRAME_LOADS_ASCE_7_22) bits |= FRAME_BIT(FRAME_BENDING_CAUTION_SNOW_BASIS);
     return bits;
 }
 

@@ -44,7 +44,8 @@ FRAME_ALWAYS_INLINE void give(const frame_bending *r, const frame_bending_ask *a
     out->deflection_live_in = r->deflection_live;
     out->deflection_total_in = r->deflection_total;
     out->bearing_needed_in = r->bearing_needed;
-    out->load_duration_factor = r->load_duration;
+    out->load_duration_factor = ask->lrfd ? 1 : r->load_duration;
+    out->time_effect_factor = ask->lrfd ? r->load_duration : 1;
     out->wet_service_factor = m->wet->fb;
     out->temperature_factor = m->temperature_stress;
     out->beam_stability_factor = r->stability;
@@ -55,9 +56,11 @@ FRAME_ALWAYS_INLINE void give(const frame_bending *r, const frame_bending_ask *a
 }
 
 FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
-                                const frame_member *m, frame_joist_check_out *out) {
+                                const frame_member *m, int plain, frame_joist_check_out *out) {
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
-    out->cautions = frame_joist_cautions(m, in->use, in->snow_psf);
+    if (!plain) out->known = FRAME_KNOWN_MEMORY;
+    out->cautions = frame_joist_cautions(m, in->use, in->snow_psf, in->load_edition);
+    if (!plain) out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
     out->not_checked = frame_joist_not_checked(in->use, in->snow_psf, in->slope);
     if (!(by_use->total_limit > 0)) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
 }
@@ -73,13 +76,15 @@ FRAME_ALWAYS_INLINE void ask_for(const frame_joist_check_in *in, const frame_joi
     ask->total_limit = by_use->total_limit;
     ask->creep = by_use->creep;
     ask->shear_reduced = 0;
+    ask->lrfd = in->method == FRAME_METHOD_LRFD;
+    ask->edition = in->load_edition;
 }
 
 /* Whether the check is of the usual kind, for which there is a quicker way to the same result. */
 FRAME_ALWAYS_INLINE int is_usual(const frame_joist_check_in *in, const frame_joist_defaults *by_use) {
     return by_use->service == FRAME_SERVICE_DRY && !by_use->incised && in->temperature == FRAME_TEMPERATURE_100F &&
            in->compression_edge == FRAME_EDGE_HELD && in->repetitive == FRAME_NOT_GIVEN_INT &&
-           !frame_given(in->slope) &&
+           !frame_given(in->slope) && in->method == FRAME_METHOD_ASD && in->load_edition == FRAME_LOADS_ASCE_7_16 &&
            frame_joist_is_plain(in->width_in, in->depth_in, in->fb_psi, in->fv_psi, in->fc_perp_psi, in->e_psi,
                                 in->e_min_psi);
 }
@@ -104,13 +109,13 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, const fra
     FRAME_STEP(record, L_ft, L / 12, "ft", "span in feet", "");
     (void)L_ft;
     ask_for(in, by_use, usual ? 1 : frame_joist_cosine(in->slope, record), &ask);
-    if (usual) ask.unbraced = 0;
+    if (usual) ask.unbraced = 0, ask.lrfd = 0, ask.edition = FRAME_LOADS_ASCE_7_16;
     frame_joist_loads(in->use, in->spacing_in, by_use->dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
-                      ask.slope_cosine, &loads, record);
+                      ask.slope_cosine, ask.edition, &loads, record);
     const frame_status status = frame_bending_check(m, &ask, &loads, &result, record);
     if (status) return status;
     give(&result, &ask, m, out);
-    remark(in, by_use, m, out);
+    remark(in, by_use, m, !ask.lrfd && ask.edition == FRAME_LOADS_ASCE_7_16, out);
     return FRAME_OK;
 }
 

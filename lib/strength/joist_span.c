@@ -12,28 +12,30 @@ FRAME_ALWAYS_INLINE frame_status check_given(const frame_joist_span_in *given) {
     return FRAME_OK;
 }
 
-FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, double repetitive, const frame_combinations *c,
-                                       frame_bending *r, frame_joist_span_out *out, frame_working *record) {
+FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, const frame_bending_ask *ask, double repetitive,
+                                       const frame_combinations *c, frame_bending *r, frame_joist_span_out *out,
+                                       frame_working *record) {
     const double S = r->section_modulus;
+    out->combination = FRAME_COMBINATION_WORD(ask, c->governs);
     FRAME_HEADING(record, "Bending");
     FRAME_TABLE(record, w, c->governing_total, "plf", "load of the combination that governs",
-                FRAME_COMBINATION_NAME(c->governs));
-    const double F_b_prime = frame_bending_allowed(m, repetitive, c->governing_factor, 0, r, record);
+                FRAME_COMBINATION_NAME(out->combination));
+    const double F_b_prime = frame_bending_allowed(m, repetitive, ask->lrfd, c->governing_factor, 0, r, record);
     FRAME_STEP(record, M_max, F_b_prime * S, "lb-in", "bending moment allowed", "NDS 2018 3.3.1");
     FRAME_STEP(record, L_b, sqrt(8 * M_max / (w / 12)), "in", "longest span by bending", "M = w L^2 / 8 solved for L");
-    out->combination = c->governs;
-    out->load_duration_factor = c->governing_factor;
+    out->load_duration_factor = ask->lrfd ? 1 : c->governing_factor;
+    out->time_effect_factor = ask->lrfd ? c->governing_factor : 1;
     out->fb_adjusted_psi = F_b_prime;
     out->bending_span_in = L_b;
 }
 
-FRAME_ALWAYS_INLINE void solve_shear(const frame_member *m, const frame_combinations *c, const frame_bending *r,
-                                     frame_joist_span_out *out, frame_working *record) {
+FRAME_ALWAYS_INLINE void solve_shear(const frame_member *m, const frame_bending_ask *ask, const frame_combinations *c,
+                                     const frame_bending *r, frame_joist_span_out *out, frame_working *record) {
     const double A = r->area;
     FRAME_HEADING(record, "Shear");
     FRAME_TABLE(record, w_v, c->governing_total, "plf", "load of the combination that governs",
-                FRAME_COMBINATION_NAME(c->governs));
-    const double F_v_prime = frame_bending_shear_allowed(m, c->governing_factor, record);
+                FRAME_COMBINATION_NAME(out->combination));
+    const double F_v_prime = frame_bending_shear_allowed(m, ask->lrfd, c->governing_factor, record);
     FRAME_STEP(record, V_max, 2.0 / 3 * F_v_prime * A, "lb", "shear allowed", "NDS 2018 3.4.2");
     FRAME_STEP(record, L_v, 2 * V_max / (w_v / 12), "in", "longest span by shear", "V = w L / 2 solved for L");
     out->fv_adjusted_psi = F_v_prime;
@@ -106,12 +108,14 @@ FRAME_ALWAYS_INLINE void choose(frame_joist_span_out *out, frame_working *record
 }
 
 FRAME_ALWAYS_INLINE void solve_bearing(const frame_joist_span_in *in, const frame_member *m,
-                                       const frame_combinations *c, frame_joist_span_out *out, frame_working *record) {
+                                       const frame_bending_ask *ask, const frame_combinations *c,
+                                       frame_joist_span_out *out, frame_working *record) {
     const double L = out->span_in;
     FRAME_HEADING(record, "Bearing");
-    FRAME_TABLE(record, w_max, c->greatest, "plf", "largest load of the combinations", "ASCE 7-16 2.4.1");
+    FRAME_TABLE(record, w_max, c->greatest, "plf", "largest load of the combinations",
+                ask->lrfd ? "ASCE 7 2.3.1" : "ASCE 7 2.4.1");
     FRAME_TABLE(record, b_b, m->plies * m->breadth, "in", "breadth that bears", m->section_source);
-    const double F_c_perp_prime = frame_bending_crushing(m, record);
+    const double F_c_perp_prime = frame_bending_crushing(m, ask->lrfd, record);
     FRAME_STEP(record, l_needed, w_max / 12 * L / 2 / (b_b * F_c_perp_prime), "in",
                "length of bearing needed at this span", "NDS 2018 3.10.2");
     FRAME_GIVEN(record, l_b, in->bearing_in, "in", "length of bearing");
@@ -125,7 +129,12 @@ FRAME_ALWAYS_INLINE void solve_bearing(const frame_joist_span_in *in, const fram
 FRAME_ALWAYS_INLINE void remark(const frame_joist_span_in *in, const frame_member *m, double repetitive,
                                 frame_joist_span_out *out) {
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
-    out->cautions = frame_joist_cautions(m, in->use, in->snow_psf) | FRAME_BIT(FRAME_BENDING_CAUTION_SPAN_TABLES);
+    out->cautions =
+        frame_joist_cautions(m, in->use, in->snow_psf, in->load_edition) | FRAME_BIT(FRAME_BENDING_CAUTION_SPAN_TABLES);
+    if (in->method == FRAME_METHOD_LRFD || in->load_edition == FRAME_LOADS_ASCE_7_22) {
+        out->known = FRAME_KNOWN_MEMORY;
+        out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_MEMORY);
+    }
     if (out->bearing_span_in < out->span_in) out->cautions |= FRAME_BIT(FRAME_BENDING_CAUTION_SHORT_BEARING);
     out->not_checked = frame_joist_not_checked(in->use, in->snow_psf, in->slope);
     if (in->total_deflection_limit == FRAME_NOT_GIVEN) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
@@ -141,7 +150,7 @@ FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist
     frame_member member;
     frame_bending result;
     frame_loads loads;
-    frame_combinations c;
+    frame_combinations service, strength;
     frame_joist_defaults by_use;
     double C_r;
     frame_status status = check_given(in);
@@ -153,17 +162,20 @@ FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist
     FRAME_HEADING(record, "Loads");
     const double cosine = frame_joist_cosine(in->slope, record);
     frame_joist_loads(in->use, in->spacing_in, by_use.dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
-                      cosine, &loads, record);
-    frame_combine(&loads, &c, record);
-    if (!(c.greatest > 0)) return frame_no_weight();
-    frame_bending_stiffness(&member, 0, &result, record);
+                      cosine, in->load_edition, &loads, record);
+    const frame_bending_ask ask = {.lrfd = in->method == FRAME_METHOD_LRFD, .edition = in->load_edition};
+    frame_combine(&loads, &service, record);
+    if (!(service.greatest > 0)) return frame_no_weight();
+    if (ask.lrfd) frame_combine_strength(&loads, ask.edition, &strength, record);
+    const frame_combinations *c = ask.lrfd ? &strength : &service;
+    frame_bending_stiffness(&member, 0, 0, &result, record);
     out->e_adjusted_psi = result.e_adjusted;
-    solve_bending(&member, C_r, &c, &result, out, record);
-    solve_shear(&member, &c, &result, out, record);
-    solve_deflection(&by_use, &c, &result, cosine, out, record);
-    solve_total(&by_use, &loads, &c, &result, cosine, out, record);
+    solve_bending(&member, &ask, C_r, c, &result, out, record);
+    solve_shear(&member, &ask, c, &result, out, record);
+    solve_deflection(&by_use, &service, &result, cosine, out, record);
+    solve_total(&by_use, &loads, &service, &result, cosine, out, record);
     choose(out, record);
-    solve_bearing(in, &member, &c, out, record);
+    solve_bearing(in, &member, &ask, c, out, record);
     remark(in, &member, C_r, out);
     return FRAME_OK;
 }

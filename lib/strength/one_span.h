@@ -20,6 +20,8 @@ typedef struct frame_bending_ask {
     double total_limit;
     double creep;
     int shear_reduced; /* leave out what lies within d of the supports, NDS 3.4.3.1 */
+    int lrfd;          /* strength design; then factors are lambda */
+    frame_load_edition edition;
 } frame_bending_ask;
 
 typedef struct frame_bending {
@@ -44,6 +46,12 @@ FRAME_ALWAYS_INLINE int32_t frame_or_int(int32_t value, int32_t otherwise) {
 FRAME_ALWAYS_INLINE double frame_creep_factor(double value, frame_service service) {
     return frame_or(value, service == FRAME_SERVICE_WET ? 2.0 : 1.5);
 }
+
+/* The word of a combination that stands at a place from 1. */
+#define FRAME_COMBINATION_WORD(ask, slot)                            \
+    ((ask)->lrfd || (ask)->edition == FRAME_LOADS_ASCE_7_22          \
+         ? frame_combination_word(slot, (ask)->lrfd, (ask)->edition) \
+         : (slot))
 
 #define FRAME_COMBINATION_NAME(which) frame_word_text("load_combination", which)
 

@@ -74,3 +74,10 @@ frame_status frame_impact_refused(const char *field) {
     return frame_fail(FRAME_REFUSED, field, "impact", valid,
                       "%s: impact is refused for incised, treated lumber; valid is %s", field, valid);
 }
+
+frame_status frame_time_effect_given(frame_design_method method, double time_effect_factor) {
+    const int given = time_effect_factor != FRAME_NOT_GIVEN;
+    if (method == FRAME_METHOD_LRFD && !given)
+        return frame_lacks("time_effect_factor", "lambda of the combination, 0.6 to 1.25, with LRFD (NDS table N3)");
+    return given && method != FRAME_METHOD_LRFD ? frame_lacks("method", "\"LRFD\", with time_effect_factor") : FRAME_OK;
+}

@@ -2,7 +2,7 @@
 #ifndef FRAME_LIB_STRENGTH_REFUSALS_H
 #define FRAME_LIB_STRENGTH_REFUSALS_H
 
-#include <frame/base.h>
+#include <frame/load.h>
 
 /* R_B over 50, NDS 3.3.3.7. */
 frame_status frame_too_slender(double slenderness, double unbraced_length_in);
@@ -21,6 +21,8 @@ frame_status frame_column_too_slender(const char *field, double length_in, doubl
 /* Something needed was not given, or two things contradict each other. */
 frame_status frame_lacks(const char *field, const char *valid);
 frame_status frame_contradicts(const char *field, const char *other);
+/* LRFD without a time effect factor, or the factor without LRFD. */
+frame_status frame_time_effect_given(frame_design_method method, double time_effect_factor);
 /* A notch over a quarter of the depth, NDS 4.4.3. */
 frame_status frame_notch_too_deep(double notch_in, double depth_in);
 

@@ -2,6 +2,7 @@
 #ifndef FRAME_LIB_STRENGTH_SHEAR_H
 #define FRAME_LIB_STRENGTH_SHEAR_H
 
+#include "strength/format.h"
 #include "strength/one_span.h"
 
 #include "working/plain_math.h"
@@ -35,13 +36,24 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_stress(const frame_member *m, con
     return f_v;
 }
 
-FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, double load_duration,
+/* F_v'. factor: C_D, or lambda in LRFD. */
+FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, int lrfd, double factor,
                                                        frame_working *record) {
     FRAME_TABLE(record, F_v, m->lumber.fv_psi, "psi", "shear design value", m->lumber.source);
-    FRAME_TABLE(record, C_D_v, load_duration, "", "load duration factor of this combination", FRAME_DURATION_SOURCE);
     FRAME_TABLE(record, C_M_v, m->wet->fv, "", "wet service factor on F_v", m->wet->source);
     FRAME_TABLE(record, C_t_v, m->temperature_stress, "", "temperature factor on F_v", "NDS 2018 table 2.3.3");
     FRAME_TABLE(record, C_i_v, m->incised->fv, "", "incising factor on F_v", m->incised->source);
+    if (lrfd) {
+        FRAME_TABLE(record, K_F_v, FRAME_FORMAT_KF(FRAME_FORMAT_FV), "", "format conversion factor on F_v",
+                    FRAME_FORMAT_SOURCE " (from memory)");
+        FRAME_TABLE(record, phi_v, FRAME_FORMAT_PHI(FRAME_FORMAT_FV), "", "resistance factor on F_v",
+                    FRAME_FORMAT_SOURCE " (from memory)");
+        FRAME_TABLE(record, lambda_v, factor, "", "time effect factor of this combination", FRAME_LAMBDA_SOURCE);
+        FRAME_STEP(record, F_v_prime, F_v * C_M_v * C_t_v * C_i_v * K_F_v * phi_v * lambda_v, "psi",
+                   "adjusted shear design value", "NDS 2018 table 4.3.1");
+        return F_v_prime;
+    }
+    FRAME_TABLE(record, C_D_v, factor, "", "load duration factor of this combination", FRAME_DURATION_SOURCE);
     FRAME_STEP(record, F_v_prime, F_v * C_D_v * C_M_v * C_t_v * C_i_v, "psi", "adjusted shear design value",
                "NDS 2018 table 4.3.1");
     return F_v_prime;
@@ -49,13 +61,13 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, do
 
 FRAME_ALWAYS_INLINE void frame_bending_shear(const frame_member *m, const frame_bending_ask *ask,
                                              const frame_combinations *c, frame_bending *r, frame_working *record) {
-    r->shear_combination = c->governs;
+    r->shear_combination = FRAME_COMBINATION_WORD(ask, c->governs);
     FRAME_HEADING(record, "Shear");
     FRAME_TABLE(record, w_v, c->governing_total, "plf", "load of the combination that governs shear",
-                FRAME_COMBINATION_NAME(c->governs));
+                FRAME_COMBINATION_NAME(r->shear_combination));
     const double V = frame_bending_shear_force(ask, m->depth, w_v, record);
     const double f_v = frame_bending_shear_stress(m, ask, V, r->area, record);
-    const double F_v_prime = frame_bending_shear_allowed(m, c->governing_factor, record);
+    const double F_v_prime = frame_bending_shear_allowed(m, ask->lrfd, c->governing_factor, record);
     FRAME_STEP(record, shear_ratio, f_v / F_v_prime, "", "share of the shear strength used", "NDS 2018 3.4.1");
     r->shear = V;
     r->fv = f_v;

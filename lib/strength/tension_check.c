@@ -8,6 +8,8 @@
 
 static frame_status check_given(const frame_tension_check_in *in) {
     const int lateral = in->lateral_plf > 0;
+    const frame_status method = frame_time_effect_given(in->method, in->time_effect_factor);
+    if (method) return method;
     if (lateral && !frame_given(in->length_in)) return frame_lacks("length_in", "the span, with sideways load");
     if (in->compression_edge == FRAME_EDGE_HELD && frame_given(in->unbraced_length_in))
         return frame_edge_conflict(in->unbraced_length_in);
@@ -79,6 +81,16 @@ static frame_status find_section(const frame_tension_check_in *in, const frame_m
     return FRAME_OK;
 }
 
+static void give_tension(double f_t, double F_t_prime, double A_n, frame_tension_check_out *out,
+                         frame_working *record) {
+    FRAME_STEP(record, T_max, F_t_prime * A_n, "lb", "tension that it would just carry", "NDS 2018 3.8.1");
+    FRAME_STEP(record, tension_ratio, f_t / F_t_prime, "", "share of the tension strength used", "NDS 2018 3.8.1");
+    out->ft_actual_psi = f_t;
+    out->ft_adjusted_psi = F_t_prime;
+    out->capacity_lb = T_max;
+    out->tension_ratio = tension_ratio;
+}
+
 static void find_tension(const frame_tension_check_in *in, const frame_member *m, frame_tension_check_out *out,
                          frame_working *record) {
     const double A_n = out->net_area_in2;
@@ -86,20 +98,26 @@ static void find_tension(const frame_tension_check_in *in, const frame_member *m
     FRAME_GIVEN(record, T, in->tension_lb, "lb", "tension");
     FRAME_STEP(record, f_t, T / A_n, "psi", "tension stress", "NDS 2018 3.8.1");
     FRAME_TABLE(record, F_t, m->lumber.ft_psi, "psi", "tension design value", m->lumber.source);
-    FRAME_TABLE(record, C_D, out->load_duration_factor, "", "load duration factor", FRAME_DURATION_SOURCE);
     FRAME_TABLE(record, C_M_t, m->wet->ft, "", "wet service factor on F_t", m->wet->source);
     FRAME_TABLE(record, C_t_t, m->temperature_e, "", "temperature factor on F_t, that of E", "NDS 2018 table 2.3.3");
     FRAME_TABLE(record, C_F_t, m->lumber.size_factor_ft, "", "size factor on F_t", m->lumber.size_source);
     FRAME_TABLE(record, C_i_t, m->incised->ft, "", "incising factor on F_t", m->incised->source);
+    out->size_factor = C_F_t;
+    if (in->method == FRAME_METHOD_LRFD) {
+        FRAME_TABLE(record, K_F_t, FRAME_FORMAT_KF(FRAME_FORMAT_FT), "", "format conversion factor on F_t",
+                    FRAME_FORMAT_SOURCE);
+        FRAME_TABLE(record, phi_t, FRAME_FORMAT_PHI(FRAME_FORMAT_FT), "", "resistance factor on F_t",
+                    FRAME_FORMAT_SOURCE);
+        FRAME_GIVEN(record, lambda_t, in->time_effect_factor, "", "time effect factor of this combination");
+        FRAME_STEP(record, F_t_prime, F_t * C_M_t * C_t_t * C_F_t * C_i_t * K_F_t * phi_t * lambda_t, "psi",
+                   "adjusted tension design value", "NDS 2018 table 4.3.1");
+        give_tension(f_t, F_t_prime, A_n, out, record);
+        return;
+    }
+    FRAME_TABLE(record, C_D, out->load_duration_factor, "", "load duration factor", FRAME_DURATION_SOURCE);
     FRAME_STEP(record, F_t_prime, F_t * C_D * C_M_t * C_t_t * C_F_t * C_i_t, "psi", "adjusted tension design value",
                "NDS 2018 table 4.3.1");
-    FRAME_STEP(record, T_max, F_t_prime * A_n, "lb", "tension that it would just carry", "NDS 2018 3.8.1");
-    FRAME_STEP(record, tension_ratio, f_t / F_t_prime, "", "share of the tension strength used", "NDS 2018 3.8.1");
-    out->ft_actual_psi = f_t;
-    out->ft_adjusted_psi = F_t_prime;
-    out->capacity_lb = T_max;
-    out->tension_ratio = tension_ratio;
-    out->size_factor = C_F_t;
+    give_tension(f_t, F_t_prime, A_n, out, record);
 }
 
 static double stress_of_lateral(const frame_tension_check_in *in, const frame_member *m, frame_working *record) {
@@ -116,17 +134,18 @@ static double stress_of_lateral(const frame_tension_check_in *in, const frame_me
 /* F_b* and F_b**, with C_L of the edge that the load compresses. */
 static frame_status find_bending(const frame_tension_check_in *in, const frame_member *m, frame_tension_check_out *out,
                                  frame_working *record) {
-    const int is_free = in->compression_edge == FRAME_EDGE_FREE;
+    const int is_free = in->compression_edge == FRAME_EDGE_FREE, lrfd = in->method == FRAME_METHOD_LRFD;
     const frame_bending_ask ask = {.unbraced = is_free ? frame_or(in->unbraced_length_in, in->length_in) : 0};
     frame_bending bending;
     double C_r, F_bE;
     frame_status status = frame_member_load_sharing(m, in->repetitive, in->spacing_in, &C_r);
     if (status) return status;
     out->fb_actual_psi = stress_of_lateral(in, m, record);
-    const double E_min_prime = is_free ? frame_bending_stiffness(m, 1, &bending, record) : 0;
+    const double E_min_prime = is_free ? frame_bending_stiffness(m, 1, lrfd, &bending, record) : 0;
     status = frame_bending_buckling(m, &ask, E_min_prime, &F_bE, &bending, record);
     if (status) return status;
-    const double F_b_two = frame_bending_allowed(m, C_r, out->load_duration_factor, F_bE, &bending, record);
+    const double F_b_two = frame_bending_allowed(
+        m, C_r, lrfd, lrfd ? in->time_effect_factor : out->load_duration_factor, F_bE, &bending, record);
     out->fb_adjusted_psi = F_b_two;
     out->beam_stability_factor = bending.stability;
     out->fb_star_psi = F_b_two / bending.stability;
@@ -166,6 +185,7 @@ static void sum_up(frame_tension_check_out *out, frame_working *record) {
 static void remark(const frame_tension_check_in *in, const frame_member *m, frame_tension_check_out *out) {
     const int holes = frame_given(in->hole_diameter_in), lateral = in->lateral_plf > 0;
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
+    if (in->method == FRAME_METHOD_LRFD && m->known < FRAME_KNOWN_SECONDARY) out->known = FRAME_KNOWN_SECONDARY;
     out->cautions = FRAME_BIT(FRAME_TENSION_CAUTION_JOINTS) |
                     FRAME_BIT(m->user ? FRAME_TENSION_CAUTION_USER_VALUES : FRAME_TENSION_CAUTION_STAMP);
     if (m->known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_TENSION_CAUTION_MEMORY);
@@ -182,7 +202,7 @@ static frame_status compute(const frame_tension_check_in *in, frame_tension_chec
     frame_member member;
     frame_status status = find_member(in, &member);
     if (status) return status;
-    out->load_duration_factor = frame_duration_factor(in->load_duration);
+    out->load_duration_factor = in->method == FRAME_METHOD_LRFD ? 1 : frame_duration_factor(in->load_duration);
     if ((status = find_section(in, &member, out, record))) return status;
     find_tension(in, &member, out, record);
     if (in->lateral_plf > 0) {

@@ -50,8 +50,9 @@ static void expect(const solved *s, frame_load_combination which, double total, 
     ck_abort_msg("combination %d is not there", which);
 }
 
-/* The gravity rows of a published problem of concrete design, exterior column, P: 622.4 D, 73.9 L, 8.6 Lr (printed 871.4, 869.4
- * and, without the live load's half that later editions leave to the user, 1.2D + 1.6Lr). Its wind goes by factors of 2005. */
+/* The gravity rows of a published problem of concrete design, exterior column, P: 622.4 D, 73.9 L, 8.6 Lr (printed
+ * 871.4, 869.4 and, without the live load's half that later editions leave to the user, 1.2D + 1.6Lr). Its wind goes by
+ * factors of 2005. */
 START_TEST(published_gravity) {
     frame_load_combinations_in in = loads(622.4, 73.9, 8.6, 0, 0);
     const solved s = solve(&in);
@@ -93,7 +94,7 @@ END_TEST
 /* Snow at strength level: whole in strength design, 0.7 in allowable stress design. */
 START_TEST(snow_of_7_22) {
     frame_load_combinations_in in = loads(10, 40, 0, 30, 0);
-    in.edition = FRAME_LOADS_ASCE_7_22;
+    in.load_edition = FRAME_LOADS_ASCE_7_22;
     const solved strength = solve(&in);
     expect(&strength, FRAME_COMBINATION_LRFD_L_3S, 12 + 64 + 9, 0.8);
     expect(&strength, FRAME_COMBINATION_LRFD_1S, 12 + 30 + 40, 0.8);

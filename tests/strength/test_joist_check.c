@@ -370,6 +370,8 @@ START_TEST(assumptions_are_listed) {
     in.bearing_in = 1.5;
     in.deflection_limit = 360;
     in.total_deflection_limit = 240;
+    in.method = FRAME_METHOD_ASD;
+    in.load_edition = FRAME_LOADS_ASCE_7_16;
     in.creep_factor = 1.5;
     const frame_joist_check_out none = run(&in);
     ck_assert(some.assumed != 0);
