@@ -8,6 +8,7 @@
 #include <frame/base.h>
 #include <frame/load.h>
 #include <frame/material.h>
+#include <frame/tape.h>
 
 FRAME_BEGIN
 
@@ -964,6 +965,91 @@ FRAME_ANSWER_LIST(member_check, support, supports);
 FRAME_ANSWER_LIST(member_check, stretch, stretches);
 /** The notches and holes. */
 FRAME_ANSWER_LIST(member_check, cut, cuts);
+
+/* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
+
+/** Cautions that go with a table of spans. */
+typedef int32_t frame_span_table_caution;
+enum frame_span_table_caution_values {
+    FRAME_SPAN_TABLE_CAUTION_CODE = 0,    /**< "span_tables". The code's span tables and the building official decide; where they give less, build to that. */
+    FRAME_SPAN_TABLE_CAUTION_MEMORY = 1,  /**< "from_memory". Some spans rest on values recalled, no text seen. */
+    FRAME_SPAN_TABLE_CAUTION_EMPTY = 2,   /**< "empty". Some cells are empty: no such lumber is in the tables. */
+    FRAME_SPAN_TABLE_CAUTION_SNOW_BASIS = 3, /**< "snow_basis". Snow is taken as a 50-year load on plan: a strength-level one belongs to load_edition "ASCE 7-22". */
+    FRAME_SPAN_TABLE_CAUTION_RAFTER = 4   /**< "ties_first". Rafters push the walls apart without ties or a ridge beam. */
+};
+/** What a table of spans leaves unchecked: as joist_span. */
+typedef int32_t frame_span_table_not_checked;
+enum frame_span_table_not_checked_values {
+    FRAME_SPAN_TABLE_UNCHECKED_BEARING = 0,  /**< "bearing". Bearing: each cell says what it needs. */
+    FRAME_SPAN_TABLE_UNCHECKED_LOCAL = 1,    /**< "local_loads". Point loads, walls, tubs, wind, drifted and sliding snow. */
+    FRAME_SPAN_TABLE_UNCHECKED_CUTS = 2,     /**< "cuts". Notches, holes and birdsmouths. */
+    FRAME_SPAN_TABLE_UNCHECKED_SUPPORTS = 3  /**< "supports". What carries the reactions, and thrust of rafters. */
+};
+
+/** What to fill a table of spans with: every species with every grade, spacing and size. */
+typedef struct frame_span_table_in {
+    uint32_t struct_size, struct_id;
+    const frame_species *species; /**< required. Species, a group of rows each. */
+    size_t species_count;    /**< count : 1..100. */
+    const frame_grade *grades; /**< optional. Visual grades, a row each; without it Select Structural, No.1, No.2 and No.3. */
+    size_t grade_count;      /**< count : 0..30. */
+    const frame_size *sizes; /**< optional. Nominal sizes, a column each; without it 2x6, 2x8, 2x10 and 2x12. */
+    size_t size_count;       /**< count : 0..50. */
+    const double *spacings_in; /**< optional : >0..48. Spacings, centre to centre; without it 12, 16, 19.2 and 24 in. */
+    size_t spacing_count;    /**< count : 0..50. */
+    frame_joist_use use;     /**< required. What the joists are part of. */
+    frame_service service;   /**< "wet for a deck, otherwise dry". Moisture in service. */
+    frame_bool incised;      /**< "yes for a deck but of Southern Pine, otherwise no". Incised for pressure treatment. */
+    frame_design_method method;      /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    frame_rounding rounding; /**< down. How the page and the CSV round spans to the inch; the cells are not rounded. */
+    double live_psf;         /**< optional : 0..1000. Live load; for a rafter, roof live load on plan. */
+    double dead_psf;         /**< "10 for a floor, rafter or deck, 5 for a ceiling" : 0..1000. Dead load. */
+    double snow_psf;         /**< optional : 0..1000. Snow, on plan. */
+    double slope;            /**< optional : 0..4. Slope of a rafter, rise over run. */
+    double deflection_limit; /**< "360 for a floor or deck, 240 for a ceiling, 180 for a rafter" : 1..10000. Span over this is the most it may sag under live load or snow. */
+    double total_deflection_limit; /**< optional : 1..10000. Span over this is the most it may sag in all, with creep. */
+    double most_span_in;     /**< optional : >0..1200. Longest span to show, as the code's tables end at 26 ft; longer ones are cut to it. */
+} frame_span_table_in;
+
+/** The table in all. */
+typedef struct frame_span_table_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : span_table_caution. Cautions. */
+    uint64_t not_checked; /**< bits : span_table_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    int32_t filled_count; /**< Cells with a span. */
+    int32_t empty_count;  /**< Cells of lumber that the tables do not have. */
+    int32_t spare;
+    double shortest_in;   /**< Shortest span of all. */
+    double longest_in;    /**< Longest span of all. */
+} frame_span_table_out;
+
+/** A cell. */
+typedef struct frame_span_table_cell {
+    uint32_t struct_size, struct_id;
+    frame_species species; /**< Species. */
+    frame_grade grade;     /**< Grade. */
+    frame_size size;       /**< Size. */
+    frame_governing governs; /**< What makes the span no longer. */
+    frame_known known;     /**< Worst source of its values. */
+    frame_bool cut_off;    /**< Whether it would be longer than most_span_in. */
+    double spacing_in;     /**< Spacing. */
+    double span_in;        /**< Longest span, not rounded; not given for lumber that the tables do not have. */
+    double bearing_needed_in; /**< Length of bearing needed at this span. */
+} frame_span_table_cell;
+
+/** Fills a table of longest spans, each a joist_span, for any species, grades, sizes, spacings and loads. FRAME_REQUIRED when neither live load nor snow
+ * is given; FRAME_TOO_LARGE beyond a million cells. */
+FRAME_ANSWER(span_table);
+/** The cells: by species, then grade, then spacing, then size. */
+FRAME_ANSWER_LIST(span_table, cell, cells);
+/** Writes the table as CSV: species, grade, spacing, then a column for each size, in inches rounded as asked. */
+FRAME_API frame_status frame_span_table_csv(const frame_span_table *answer, frame_text *into);
+/** Writes the table as an HTML page to print: a block for each spacing, a row for each species and grade, spans in feet and inches, a letter
+ * where something other than deflection governs, and below it what it assumes. */
+FRAME_API frame_status frame_span_table_page(const frame_span_table *answer, frame_text *into);
 
 /* ---- header_sizes: which header to buy -------------------------------------------------------------------------- */
 

@@ -1,4 +1,5 @@
 /* One engine for every calculation over columns. */
+#include <math.h>
 #include <string.h>
 
 #include "base/error.h"
@@ -32,7 +33,27 @@ typedef struct plan_column {
     char *data;
     size_t stride;
     uint32_t offset, size;
+    int number;
+    int32_t least, most; /* of a field that is no number: both 0 where a list of words decides */
+    double low, high;    /* of a number, both ends in */
+    const frame_words *words;
 } plan_column;
+
+/* Ends that are left out become the next number inside. */
+static void plan_range(const frame_field *field, plan_column *p) {
+    p->number = field->kind == FRAME_FIELD_NUMBER;
+    if (p->number) {
+        p->low = field->low_open ? nextafter(field->low, field->high) : field->low;
+        p->high = field->high_open ? nextafter(field->high, field->low) : field->high;
+    } else if (field->kind == FRAME_FIELD_INTEGER) {
+        p->least = (int32_t)field->low + (field->low_open ? 1 : 0);
+        p->most = (int32_t)field->high - (field->high_open ? 1 : 0);
+    } else if (field->kind == FRAME_FIELD_BOOL) {
+        p->most = 1;
+    } else {
+        p->words = frame_words_find(field->words);
+    }
+}
 
 static frame_status plan(const frame_struct *facts, const frame_batch_column *columns, size_t count,
                          plan_column *planned) {
@@ -51,37 +72,106 @@ static frame_status plan(const frame_struct *facts, const frame_batch_column *co
             return frame_fail(FRAME_WRONG_TYPE, name, "", "a number, integer, word or yes/no", "%s: cannot be a column",
                               name);
         if (!columns[i].data) return frame_fail(FRAME_REQUIRED, name, "NULL", "its values", "%s: no data", name);
-        planned[i] = (plan_column){columns[i].data, columns[i].stride, field->offset, wide ? 8 : 4};
+        planned[i] = (plan_column){
+            .data = columns[i].data, .stride = columns[i].stride, .offset = field->offset, .size = wide ? 8 : 4};
+        plan_range(field, &planned[i]);
     }
     return FRAME_OK;
+}
+
+/* Whether a value is given and in range, so that a row need not be read anew for it. */
+static int is_plain(const plan_column *c, const char *value) {
+    if (c->number) {
+        double number;
+        memcpy(&number, value, sizeof number);
+        return number >= c->low && number <= c->high;
+    }
+    int32_t integer;
+    memcpy(&integer, value, sizeof integer);
+    if (!c->words) return integer >= c->least && integer <= c->most;
+    if (c->words->table) return integer >= 1 && (size_t)integer <= c->words->table_count;
+    return c->words->text(integer) != NULL;
+}
+
+typedef union row_struct {
+    double align;
+    unsigned char bytes[MOST_BYTES];
+} row_struct;
+
+typedef struct batch {
+    const frame_calculation *of;
+    plan_column ins[MOST_COLUMNS], outs[MOST_COLUMNS];
+    size_t in_count, out_count;
+    row_struct in, read, out;
+    uint64_t assumed;
+    int has_read; /* read is that of a row with every column given: only the columns of another differ */
+} batch;
+
+static void copy_value(char *to, const char *from, uint32_t size) {
+    if (size == 8)
+        memcpy(to, from, 8);
+    else
+        memcpy(to, from, 4);
+}
+
+static int load(const batch *b, size_t row, row_struct *into) {
+    int plain = 1;
+    for (size_t i = 0; i < b->in_count; i++) {
+        const plan_column *c = &b->ins[i];
+        const char *value = c->data + row * c->stride;
+        plain &= is_plain(c, value);
+        copy_value((char *)into->bytes + c->offset, value, c->size);
+    }
+    return plain;
+}
+
+/* A row as a call of its own. */
+static frame_status run_alone(batch *b, size_t row) {
+    load(b, row, &b->in);
+    return b->of->run(b->in.bytes, b->out.bytes, b->of->out->size, NULL);
+}
+
+/* A row whose values are plainly in order goes by what was read of an earlier one. */
+static frame_status run_row(batch *b, size_t row) {
+    if (b->has_read && load(b, row, &b->read)) return b->of->checked(b->read.bytes, b->assumed, b->out.bytes);
+    if (!b->has_read && load(b, row, &b->in)) {
+        b->assumed = 0;
+        b->has_read = !b->of->read(b->in.bytes, b->read.bytes, &b->assumed);
+    }
+    return run_alone(b, row);
+}
+
+static void give_row(const batch *b, size_t row) {
+    for (size_t i = 0; i < b->out_count; i++) {
+        const plan_column *c = &b->outs[i];
+        copy_value(c->data + row * c->stride, (const char *)b->out.bytes + c->offset, c->size);
+    }
+}
+
+static frame_status plan_all(batch *b, const void *in, const frame_batch_column *in_columns,
+                             const frame_batch_column *out_columns) {
+    if (b->of->in->size > MOST_BYTES || b->of->out->size > MOST_BYTES)
+        return frame_fail(FRAME_INTERNAL, "in", "", "", "in: too large a struct");
+    frame_status status = frame_struct_widen(b->of->in, in, b->in.bytes);
+    if (!status) status = plan(b->of->in, in_columns, b->in_count, b->ins);
+    return status ? status : plan(b->of->out, out_columns, b->out_count, b->outs);
 }
 
 frame_status frame_batch(const frame_calculation *calculation, const void *in, const frame_batch_column *in_columns,
                          size_t in_count, const frame_batch_column *out_columns, size_t out_count, size_t rows,
                          frame_status *statuses) {
-    union {
-        double align;
-        unsigned char bytes[MOST_BYTES];
-    } row_in, row_out;
-    plan_column ins[MOST_COLUMNS], outs[MOST_COLUMNS];
+    batch b;
     if (!calculation || !calculation->run)
         return frame_fail(FRAME_REQUIRED, "calculation", "", "one with a fixed answer",
                           "calculation: has no batch form");
-    const uint32_t size = calculation->in->size, out_size = calculation->out->size;
-    if (size > MOST_BYTES || out_size > MOST_BYTES)
-        return frame_fail(FRAME_INTERNAL, "in", "", "", "in: too large a struct");
-    frame_status status = frame_struct_widen(calculation->in, in, row_in.bytes);
+    b.of = calculation, b.in_count = in_count, b.out_count = out_count, b.has_read = 0;
+    frame_status status = plan_all(&b, in, in_columns, out_columns);
     if (status) return status;
-    if ((status = plan(calculation->in, in_columns, in_count, ins))) return status;
-    if ((status = plan(calculation->out, out_columns, out_count, outs))) return status;
     for (size_t row = 0; row < rows; row++) {
-        for (size_t i = 0; i < in_count; i++)
-            memcpy(row_in.bytes + ins[i].offset, ins[i].data + row * ins[i].stride, ins[i].size);
-        status = calculation->run(row_in.bytes, row_out.bytes, out_size, NULL);
-        if (status) frame_struct_blank(calculation->out, row_out.bytes);
+        status = run_row(&b, row);
+        if (status) frame_struct_blank(calculation->out, b.out.bytes);
         if (statuses) statuses[row] = status;
-        for (size_t i = 0; i < out_count; i++)
-            memcpy(outs[i].data + row * outs[i].stride, row_out.bytes + outs[i].offset, outs[i].size);
+        give_row(&b, row);
     }
     return FRAME_OK;
 }

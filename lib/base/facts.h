@@ -49,6 +49,10 @@ struct frame_calculation {
     size_t list_count;
     const frame_view *views;
     size_t view_count;
+    /* Of a fixed answer, for rows of columns: reads an in-struct, checking it and applying its defaults; and computes from one that was
+     * read, without a working. out has today's size, and may be written to even where it fails. */
+    frame_status (*read)(const void *in, void *read, uint64_t *assumed);
+    frame_status (*checked)(const void *read, uint64_t assumed, void *out);
 };
 
 /* All there is, from every room; made by the generator and joined at link time, so that base need not know the rooms.

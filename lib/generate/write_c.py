@@ -55,6 +55,8 @@ def room_header(room, reader):
     for calculation in reader.calculations.values():
         if calculation["room"] == room:
             lines.append("extern const frame_calculation frame_%s_calculation;" % calculation["name"])
+            if not calculation["answer"]:
+                lines.append("frame_status frame_%s_checked(const void *read, uint64_t assumed, void *out);" % calculation["name"])
     lines += ["", "#endif", ""]
     return "\n".join(lines)
 
@@ -256,9 +258,11 @@ def plain(calculation):
     return views_of(calculation) + [
         "static frame_status run_%s(const void *in, void *out, size_t out_size, frame_working *working) {" % name,
         "    return frame_%s_sized(in, out, out_size, working);" % name, "}",
-        "const frame_calculation frame_%s_calculation = {%s, %s, &frame_%s_in_facts, &frame_%s_out_facts, run_%s, NULL, NULL, 0, %s, %d};" % (
+        "static frame_status read_%s(const void *in, void *read, uint64_t *assumed) {" % name,
+        "    return frame_%s_in_read(in, read, assumed);" % name, "}",
+        "const frame_calculation frame_%s_calculation = {%s, %s, &frame_%s_in_facts, &frame_%s_out_facts, run_%s, NULL, NULL, 0, %s, %d, read_%s, frame_%s_checked};" % (
             name, c_text(name), c_text(calculation["doc"]), name, name, name,
-            "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"])), ""]
+            "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"]), name, name), ""]
 
 
 def answer(calculation):
@@ -274,6 +278,7 @@ def answer(calculation):
         name, c_text(name), c_text(calculation["doc"]), name, name, name,
         "%s_lists" % name if calculation["lists"] else "NULL", len(calculation["lists"]),
         "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"]))]
+    lines[-1] = lines[-1].replace("};", ", NULL, NULL};")
     lines += ["void frame_%s_free(frame_%s *answer) { frame_answer_free((frame_answer *)answer); }" % (name, name),
               "frame_status frame_%s_result_sized(const frame_%s *answer, frame_%s_out *out, size_t out_size) {" % ((name,) * 3),
               "    return frame_answer_result((const frame_answer *)answer, out, out_size);", "}"]
