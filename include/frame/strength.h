@@ -408,6 +408,14 @@ typedef struct frame_column_check_in {
     frame_design_method method; /**< ASD. How safety is brought in: with LRFD give loads as factored, and time_effect_factor. */
     int32_t spare2;
     double time_effect_factor;  /**< optional : 0.6..1.25. Time effect factor, lambda, of this combination (NDS table N3); needed with LRFD. */
+    double weak_lateral_plf;      /**< 0 : 0..1e5. Sideways load on a foot of its wide face, of the same combination. */
+    double strong_eccentricity_in; /**< 0 : 0..48. How far from the axis the load stands, along its width. */
+    double weak_eccentricity_in;  /**< 0 : 0..48. How far from the axis the load stands, along its thickness. */
+    frame_species plate_species;  /**< optional. Species of the plate or sill of dimension lumber that it stands on, to check its crushing. */
+    frame_bool plate_end;         /**< yes. It stands less than 3 in from the end of the plate: C_b is 1. */
+    double plate_fc_perp_psi;     /**< optional : >0..10000. F_c-perp of the plate, instead of plate_species. */
+    frame_bool truss_chord;       /**< no. A 2x4 or smaller chord in compression, dry, with structural panels of 3/8 in and more nailed to its narrow face: C_T (NDS 4.4.2). */
+    int32_t spare3;
 } frame_column_check_in;
 
 /** How a column holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -422,7 +430,7 @@ typedef struct frame_column_check_out {
     int32_t spare;
     double ratio;             /**< The largest of the ratios. */
     double compression_ratio; /**< f_c over F_c'. */
-    double combined_ratio;    /**< Bending and compression together (NDS 3.9.2); not given without sideways load, nor where it would buckle under the load along the axis alone. */
+    double combined_ratio;    /**< Bending and compression together (NDS 3.9.2, 15.4); not given without sideways load or load off the axis, nor for load on the narrow face alone where it would buckle under the load along the axis; else, where it would buckle, the share of that limit. */
     double cp;                /**< Column stability factor, C_P. */
     double fc_adjusted_psi;   /**< Adjusted compression design value, F_c'. */
     double capacity_lb;       /**< Load along the axis that it would just carry without sideways load. */
@@ -437,11 +445,17 @@ typedef struct frame_column_check_out {
     double wet_service_factor; /**< C_M on F_c. */
     double size_factor;        /**< C_F on F_c. */
     double beam_stability_factor; /**< C_L, for the sideways load; not given without. */
+    double time_effect_factor;  /**< Time effect factor, lambda; 1 in ASD. */
+    double weak_fb_actual_psi;  /**< Bending stress of load on the wide face; not given without. */
+    double weak_fb_adjusted_psi; /**< F_b' of load on the wide face; not given without such load or eccentricity. */
+    double bearing_ratio;       /**< Crushing of the plate over what it bears; not given without a plate. */
+    double plate_fc_perp_adjusted_psi; /**< F_c-perp' of the plate, C_b included; not given without a plate. */
+    double buckling_stiffness_factor; /**< C_T on E_min; 1 but for a truss chord. */
 } frame_column_check_out;
 
 /** Checks a rectangular column, post or stud of sawn lumber by NDS 2018 3.6, 3.7, 3.9 and 15.3, allowable stress design: buckling
  * about both axes with the column stability factor C_P, plies with K_f on the weak axis, and sideways load on the narrow face
- * together with compression. FRAME_OUTSIDE_SCOPE where l_e/d or R_B is over 50; FRAME_REQUIRED for plies without their fastening. */
+ * together with compression, load on the wide face and load off the axis too, and the plate under it. FRAME_OUTSIDE_SCOPE where l_e/d or R_B is over 50; FRAME_REQUIRED for plies without their fastening. */
 FRAME_CALCULATION(column_check);
 
 /* ---- beam_solve: any beam, any loads ---------------------------------------------------------------------------- */

@@ -2,10 +2,29 @@
 #ifndef FRAME_LIB_STRENGTH_COLUMN_H
 #define FRAME_LIB_STRENGTH_COLUMN_H
 
+#include "strength/member.h"
 #include "strength/refusals.h"
 #include "working/record.h"
 
 #include "working/plain_math.h"
+
+/* What the steps of a column hand on. */
+typedef struct frame_column_state {
+    double area, slender_strong, slender_weak; /* slender_weak 0 where it is held */
+    double F_c_star, E_min_prime, F_c_prime;
+    double F_cE_1, F_cE_2; /* F_cE_2 0 where the weak axis is held */
+    double F_bE;           /* 0 where C_L is 1 by rule */
+    double E;
+    frame_known plate_known;
+    int32_t spare;
+} frame_column_state;
+
+/* Compression with bending about both axes, of loads on both faces and of the load off the axis: NDS 15.4. */
+frame_status frame_column_combine(const frame_column_check_in *in, const frame_member *m, const frame_column_state *of,
+                                  frame_column_check_out *out, frame_working *record);
+/* Crushing of the plate that it stands on. */
+frame_status frame_column_plate(const frame_column_check_in *in, const frame_member *m, frame_column_state *of,
+                                frame_column_check_out *out, frame_working *record);
 
 /* NDS 2018 3.7.1.5 (from memory): sawn lumber. */
 #define FRAME_COLUMN_C 0.8
@@ -25,7 +44,7 @@ FRAME_ALWAYS_INLINE double frame_column_strong(double s_1, double E_min_prime, d
 
 /* About the weak axis, of all plies: K_f. */
 FRAME_ALWAYS_INLINE double frame_column_weak(double s_2, double E_min_prime, double F_c_star, double ply_factor,
-                                             frame_working *record) {
+                                             double *buckling, frame_working *record) {
     const double c = FRAME_COLUMN_C;
     FRAME_STEP(record, F_cE_2, 0.822 * E_min_prime / pow(s_2, 2), "psi", "critical buckling value across the thickness",
                "NDS 2018 3.7.1.5 (from memory)");
@@ -34,6 +53,7 @@ FRAME_ALWAYS_INLINE double frame_column_weak(double s_2, double E_min_prime, dou
     FRAME_TABLE(record, K_f, ply_factor, "", "factor of plies fastened together", "NDS 2018 15.3.2 (from memory)");
     FRAME_STEP(record, C_P_2, K_f * ((1 + a_2) / (2 * c) - sqrt(pow((1 + a_2) / (2 * c), 2) - a_2 / c)), "",
                "column stability factor across the thickness", "NDS 2018 3.7.1.5 and 15.3.2 (from memory)");
+    *buckling = F_cE_2;
     return C_P_2;
 }
 

@@ -6,11 +6,27 @@
 
 #include "working/plain_math.h"
 
-/* What the steps hand on. */
-typedef struct column {
-    double area, slender_strong, slender_weak; /* slender_weak 0 where it is held */
-    double F_c_star, E_min_prime, F_cE_1, F_c_prime;
-} column;
+typedef frame_column_state column;
+
+static int is_bent(const frame_column_check_in *in) {
+    return in->lateral_plf > 0 || in->weak_lateral_plf > 0 || in->strong_eccentricity_in > 0 ||
+           in->weak_eccentricity_in > 0;
+}
+
+/* Bent about its strong axis alone by load on its narrow face: the usual stud. */
+static int is_stud(const frame_column_check_in *in) {
+    return !(in->weak_lateral_plf > 0) && !(in->strong_eccentricity_in > 0) && !(in->weak_eccentricity_in > 0);
+}
+
+/* NDS 4.4.2. */
+static frame_status check_chord(const frame_column_check_in *in, const frame_member *m) {
+    const char *valid = "no; or yes for one dry ply of 2x4 or smaller sawn lumber (NDS 4.4.2)";
+    if (!in->truss_chord) return FRAME_OK;
+    if (in->plies == 1 && m->breadth <= 1.5 && m->depth <= 3.5 && in->service == FRAME_SERVICE_DRY && !m->user)
+        return FRAME_OK;
+    return frame_fail(FRAME_OUTSIDE_SCOPE, "truss_chord", "yes", valid,
+                      "truss_chord: yes is refused for this member; valid is %s", valid);
+}
 
 static frame_status check_given(const frame_column_check_in *in) {
     const frame_status method = frame_time_effect_given(in->method, in->time_effect_factor);
@@ -25,8 +41,8 @@ static frame_status check_given(const frame_column_check_in *in) {
         return frame_given(in->fb_psi) ? frame_lacks("fc_psi", "F_c, with fb_psi") : FRAME_OK;
     }
     if (!frame_given(in->e_min_psi)) return frame_lacks("e_min_psi", "E_min, with fc_psi");
-    if (in->lateral_plf > 0 && !frame_given(in->fb_psi))
-        return frame_lacks("fb_psi", "F_b, with fc_psi, for sideways load");
+    if (is_bent(in) && !frame_given(in->fb_psi))
+        return frame_lacks("fb_psi", "F_b, with fc_psi, for sideways load or load off the axis");
     return FRAME_OK;
 }
 
@@ -137,6 +153,33 @@ static void find_values(const frame_member *m, const frame_column_check_in *in, 
     of->E_min_prime = E_min_prime;
 }
 
+/* C_T on E_min for buckling across the width: panels nailed to the chord stiffen it (NDS 4.4.2). */
+static double stiffened(const frame_column_check_in *in, double E, double E_min, frame_column_check_out *out,
+                        frame_working *record) {
+    out->buckling_stiffness_factor = 1;
+    if (!in->truss_chord) return E_min;
+    FRAME_GIVEN(record, E_min_o, E_min, "psi", "adjusted modulus for stability without panels");
+    FRAME_GIVEN(record, E_o, E, "psi", "modulus of elasticity");
+    FRAME_GIVEN(record, l_T, fmin(in->effective_length_factor * frame_or(in->strong_braces_in, in->length_in), 96),
+                "in", "effective length, at most 96 in");
+    FRAME_TABLE(record, K_M, 2300, "", "for lumber at most 19 % moist when the panels are nailed on",
+                "NDS 2018 4.4.2 (from memory)");
+    FRAME_TABLE(record, K_T, 0.59, "", "for visually graded lumber", "NDS 2018 4.4.2 (from memory)");
+    FRAME_STEP(record, C_T, 1 + K_M * l_T / (K_T * E_o), "", "buckling stiffness factor",
+               "NDS 2018 4.4.2, equation 4.4-1 (from memory)");
+    FRAME_STEP(record, E_min_prime, E_min_o * C_T, "psi", "adjusted modulus for stability with panels",
+               "NDS 2018 table 4.3.1");
+    out->buckling_stiffness_factor = C_T;
+    return E_min_prime;
+}
+
+/* Across the thickness the panels' factor does not count. */
+static void record_plain_stiffness(const frame_column_check_in *in, double E_min, frame_working *record) {
+    if (!in->truss_chord) return;
+    FRAME_TABLE(record, E_min_prime, E_min, "psi", "adjusted modulus for stability, without panels", "above");
+    (void)E_min_prime;
+}
+
 /* C_P: the smaller of the two axes'. */
 static void find_stability(const frame_column_check_in *in, column *of, frame_column_check_out *out,
                            frame_working *record) {
@@ -147,9 +190,12 @@ static void find_stability(const frame_column_check_in *in, column *of, frame_co
     FRAME_HEADING(record, "Column stability");
     FRAME_TABLE(record, c, FRAME_COLUMN_C, "", "coefficient for sawn lumber", "NDS 2018 3.7.1.5 (from memory)");
     (void)c;
-    const double C_P_1 = frame_column_strong(s_1, E_min_prime, F_c_star, &of->F_cE_1, record);
+    const double C_P_1 =
+        frame_column_strong(s_1, stiffened(in, of->E, E_min_prime, out, record), F_c_star, &of->F_cE_1, record);
+    of->F_cE_2 = 0;
     if (s_2 > 0) {
-        const double C_P_2 = frame_column_weak(s_2, E_min_prime, F_c_star, out->ply_factor, record);
+        record_plain_stiffness(in, E_min_prime, record);
+        const double C_P_2 = frame_column_weak(s_2, E_min_prime, F_c_star, out->ply_factor, &of->F_cE_2, record);
         FRAME_STEP(record, C_P, fmin(C_P_1, C_P_2), "", "column stability factor", "NDS 2018 3.7.1");
         out->cp = C_P;
     } else {
@@ -176,7 +222,7 @@ static void find_compression(const frame_column_check_in *in, const column *of, 
 }
 
 /* F_b' of the sideways load, whose compression edge is held where the weak axis is. */
-static frame_status find_bending(const frame_column_check_in *in, const frame_member *m, const column *of,
+static frame_status find_bending(const frame_column_check_in *in, const frame_member *m, column *of,
                                  frame_column_check_out *out, frame_working *record) {
     const double n = m->plies, b = m->breadth, d = m->depth;
     const int lrfd = in->method == FRAME_METHOD_LRFD;
@@ -193,6 +239,7 @@ static frame_status find_bending(const frame_column_check_in *in, const frame_me
     FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
     status = frame_bending_buckling(m, &ask, of->E_min_prime, &F_bE, &bending, record);
     if (status) return status;
+    of->F_bE = F_bE;
     out->fb_adjusted_psi = frame_bending_allowed(
         m, C_r, lrfd, lrfd ? in->time_effect_factor : out->load_duration_factor, F_bE, &bending, record);
     out->fb_actual_psi = f_b;
@@ -218,6 +265,7 @@ static void sum_up(frame_column_check_out *out, frame_working *record) {
     out->ratio = out->compression_ratio;
     out->governs = FRAME_GOVERNS_COMPRESSION;
     if (out->combined_ratio > out->ratio) out->ratio = out->combined_ratio, out->governs = FRAME_GOVERNS_COMBINED;
+    if (out->bearing_ratio > out->ratio) out->ratio = out->bearing_ratio, out->governs = FRAME_GOVERNS_BEARING;
     out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
     FRAME_HEADING(record, "Result");
     FRAME_TABLE(record, ratio, out->ratio, "", "the largest of the ratios", frame_word_text("governing", out->governs));
@@ -234,13 +282,20 @@ static uint64_t cautions_of(const frame_column_check_in *in, const frame_member 
     return in->plies > 1 ? bits | FRAME_BIT(FRAME_COLUMN_CAUTION_PLIES) : bits;
 }
 
-static void remark(const frame_column_check_in *in, const frame_member *m, frame_column_check_out *out) {
+static void remark(const frame_column_check_in *in, const frame_member *m, const column *of,
+                   frame_column_check_out *out) {
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
+    if (frame_given(out->bearing_ratio) && of->plate_known > out->known) out->known = of->plate_known;
     out->cautions = cautions_of(in, m);
-    out->not_checked = FRAME_BIT(FRAME_COLUMN_UNCHECKED_ENDS) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_ECCENTRICITY) |
-                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_COMBINATIONS) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_UPLIFT) |
-                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_DEFLECTION) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_CUTS);
-    if (!(in->lateral_plf > 0)) out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_LATERAL);
+    out->not_checked = FRAME_BIT(FRAME_COLUMN_UNCHECKED_ENDS) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_COMBINATIONS) |
+                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_UPLIFT) | FRAME_BIT(FRAME_COLUMN_UNCHECKED_DEFLECTION) |
+                       FRAME_BIT(FRAME_COLUMN_UNCHECKED_CUTS);
+    if (!(in->lateral_plf > 0) && !(in->weak_lateral_plf > 0))
+        out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_LATERAL);
+    if (!(in->strong_eccentricity_in > 0) && !(in->weak_eccentricity_in > 0))
+        out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_ECCENTRICITY);
+    out->time_effect_factor = in->method == FRAME_METHOD_LRFD ? in->time_effect_factor : 1;
+    if (in->method == FRAME_METHOD_LRFD && out->known < FRAME_KNOWN_SECONDARY) out->known = FRAME_KNOWN_SECONDARY;
     out->wet_service_factor = m->wet->fc;
     out->size_factor = m->lumber.size_factor_fc;
 }
@@ -257,19 +312,25 @@ static frame_status compute(const frame_column_check_in *in, frame_column_check_
     column of;
     frame_status status = find_member(in, &member);
     if (status) return status;
+    if ((status = check_chord(in, &member))) return status;
+    of.E = member.lumber.e_psi;
     out->load_duration_factor = in->method == FRAME_METHOD_LRFD ? 1 : frame_duration_factor(in->load_duration);
     record_section(&member, &of, record);
     if ((status = find_slenderness(in, &member, &of, record))) return status;
     find_values(&member, in, out->load_duration_factor, &of, record);
     find_stability(in, &of, out, record);
     find_compression(in, &of, out, record);
-    if (in->lateral_plf > 0) {
+    if (is_bent(in)) {
         if ((status = find_bending(in, &member, &of, out, record))) return status;
-        combine(&of, out, record);
+        if (is_stud(in))
+            combine(&of, out, record);
+        else if ((status = frame_column_combine(in, &member, &of, out, record)))
+            return status;
     }
+    if ((status = frame_column_plate(in, &member, &of, out, record))) return status;
     give(&of, out);
     sum_up(out, record);
-    remark(in, &member, out);
+    remark(in, &member, &of, out);
     return FRAME_OK;
 }
 FRAME_IMPLEMENT(column_check, compute);

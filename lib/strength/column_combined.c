@@ -1,0 +1,157 @@
+/* Columns under load on both faces and load off the axis (NDS 15.4), and the plate under them (3.10). */
+#include "base/error.h"
+#include "strength/bending.h"
+#include "strength/column.h"
+#include "strength_facts.h"
+
+#include "working/plain_math.h"
+
+/* F_b' about the weak axis: load on the wide face, C_fu, C_L 1. */
+static double weak_allowed(const frame_column_check_in *in, const frame_member *m, double C_r_given,
+                           frame_column_check_out *out, frame_working *record) {
+    const int lrfd = in->method == FRAME_METHOD_LRFD;
+    const int timber = !m->user && m->lumber.size_class != FRAME_CLASS_DIMENSION;
+    FRAME_TABLE(record, F_b, m->lumber.fb_psi, "psi", "bending design value", m->lumber.source);
+    FRAME_TABLE(record, C_M, m->wet->fb, "", "wet service factor", m->wet->source);
+    FRAME_TABLE(record, C_t, m->temperature_stress, "", "temperature factor", "NDS 2018 table 2.3.3");
+    FRAME_TABLE(record, C_F, timber ? 1 : m->size_factor, "", "size factor", m->lumber.size_source);
+    FRAME_TABLE(record, C_fu, m->user ? 1 : frame_flat_use_factor(&m->lumber), "", "flat use factor",
+                m->user ? "part of the values given" : "NDS Supplement 2018, flat use");
+    FRAME_TABLE(record, C_i, m->incised->fb, "", "incising factor", m->incised->source);
+    FRAME_TABLE(record, C_r, C_r_given, "", "repetitive member factor", "NDS 2018 4.3.9");
+    if (lrfd) {
+        FRAME_TABLE(record, K_F_b, FRAME_FORMAT_KF(FRAME_FORMAT_FB), "", "format conversion factor on F_b",
+                    FRAME_FORMAT_SOURCE);
+        FRAME_TABLE(record, phi_b, FRAME_FORMAT_PHI(FRAME_FORMAT_FB), "", "resistance factor on F_b",
+                    FRAME_FORMAT_SOURCE);
+        FRAME_GIVEN(record, lambda, in->time_effect_factor, "", "time effect factor of this combination");
+        FRAME_STEP(record, F_b2_prime, F_b * C_M * C_t * C_F * C_fu * C_i * C_r * K_F_b * phi_b * lambda, "psi",
+                   "adjusted bending design value, load on the wide face", "NDS 2018 table 4.3.1");
+        return F_b2_prime;
+    }
+    FRAME_TABLE(record, C_D, out->load_duration_factor, "", "load duration factor", FRAME_DURATION_SOURCE);
+    FRAME_STEP(record, F_b2_prime, F_b * C_D * C_M * C_t * C_F * C_fu * C_i * C_r, "psi",
+               "adjusted bending design value, load on the wide face", "NDS 2018 table 4.3.1");
+    return F_b2_prime;
+}
+
+static double weak_stress(const frame_column_check_in *in, const frame_member *m, frame_working *record) {
+    const double b = m->breadth, d = m->depth;
+    FRAME_HEADING(record, "Bending by load on the wide face");
+    FRAME_GIVEN(record, w_2, in->weak_lateral_plf, "plf", "load on a foot of the wide face");
+    FRAME_GIVEN(record, L, in->length_in, "in", "height");
+    FRAME_STEP(record, M_2, w_2 / 12 * pow(L, 2) / 8, "lb-in", "bending moment at mid-height",
+               "simple span, uniform load");
+    FRAME_STEP(record, S_2, d * pow(b, 2) / 6, "in3", "section modulus about the weak axis", "rectangles");
+    FRAME_STEP(record, f_b2, M_2 / S_2, "psi", "bending stress", "NDS 2018 3.3.2");
+    return f_b2;
+}
+
+/* One over a buckling value; 0 where it cannot buckle so. */
+static double over(double value) {
+    return value > 0 ? 1 / value : 0;
+}
+
+/* NDS 15.4.1. With the load on the axis it is equation 3.9-3. */
+static void combine(const frame_column_check_in *in, const frame_member *m, const frame_column_state *of,
+                    frame_column_check_out *out, frame_working *record) {
+    FRAME_HEADING(record, "Compression, bending about both axes, and load off the axis");
+    FRAME_TABLE(record, f_c, out->fc_actual_psi, "psi", "compression stress", "above");
+    FRAME_TABLE(record, F_c_prime, of->F_c_prime, "psi", "adjusted compression design value", "above");
+    FRAME_TABLE(record, f_b1, out->fb_actual_psi, "psi", "bending stress of load on the narrow face", "above");
+    FRAME_TABLE(record, F_b1_prime, out->fb_adjusted_psi, "psi", "its adjusted design value", "above");
+    FRAME_TABLE(record, f_b2, out->weak_fb_actual_psi, "psi", "bending stress of load on the wide face", "above");
+    FRAME_TABLE(record, F_b2_prime, out->weak_fb_adjusted_psi, "psi", "its adjusted design value", "above");
+    FRAME_TABLE(record, i_1, over(of->F_cE_1), "1/psi", "1/F_cE1", "above");
+    FRAME_TABLE(record, i_2, over(of->F_cE_2), "1/psi", "1/F_cE2; 0 where the weak axis is held", "above");
+    FRAME_TABLE(record, i_b, over(of->F_bE), "1/psi", "1/F_bE; 0 where C_L is 1 by rule", "above");
+    FRAME_GIVEN(record, e_1, in->strong_eccentricity_in, "in", "load off the axis along the width");
+    FRAME_GIVEN(record, e_2, in->weak_eccentricity_in, "in", "load off the axis along the thickness");
+    const double b = m->breadth, d = m->depth;
+    FRAME_STEP(record, f_e1, f_c * 6 * e_1 / d, "psi", "bending stress of the load off the axis, along the width",
+               "NDS 2018 15.4.1 (from memory)");
+    FRAME_STEP(record, f_e2, f_c * 6 * e_2 / b, "psi", "bending stress of the load off the axis, along the thickness",
+               "NDS 2018 15.4.1 (from memory)");
+    FRAME_STEP(record, g_1, (f_b1 + f_e1) * i_b, "", "bending about the strong axis over its buckling value",
+               "NDS 2018 15.4.1 (from memory)");
+    FRAME_STEP(record, stability, f_c * i_2 + pow(g_1, 2), "", "must be under 1",
+               "NDS 2018 15.4.1, equation 15.4-2 (from memory)");
+    if (!(stability < 1) || !(f_c * i_1 < 1)) {
+        FRAME_CASE(record, stability < 1 ? "f_c * i_1 >= 1" : "stability >= 1",
+                   "it buckles under the load along the axis, or sideways", "NDS 2018 3.9.2 and 15.4.1");
+        out->combined_ratio = stability < 1 ? f_c * i_1 : stability;
+        return;
+    }
+    FRAME_STEP(record, t_1, (f_b1 + f_e1 * (1 + 0.234 * f_c * i_1)) / (F_b1_prime * (1 - f_c * i_1)), "",
+               "share used by bending about the strong axis", "NDS 2018 15.4.1 (from memory)");
+    FRAME_STEP(
+        record, t_2,
+        (f_b2 + f_e2 * (1 + 0.234 * f_c * i_2 + 0.234 * pow(g_1, 2))) / (F_b2_prime * (1 - f_c * i_2 - pow(g_1, 2))),
+        "", "share used by bending about the weak axis", "NDS 2018 15.4.1 (from memory)");
+    FRAME_STEP(record, combined_ratio, pow(f_c / F_c_prime, 2) + t_1 + t_2, "", "share used by all together",
+               "NDS 2018 15.4.1, equation 15.4-1 (from memory)");
+    out->combined_ratio = combined_ratio;
+}
+
+frame_status frame_column_combine(const frame_column_check_in *in, const frame_member *m, const frame_column_state *of,
+                                  frame_column_check_out *out, frame_working *record) {
+    const char *valid = "one ply; the plies of a built-up column share such bending by their fasteners alone";
+    double C_r;
+    if (in->plies > 1 && (in->weak_lateral_plf > 0 || in->weak_eccentricity_in > 0))
+        return frame_fail(FRAME_REFUSED, in->weak_lateral_plf > 0 ? "weak_lateral_plf" : "weak_eccentricity_in", "",
+                          valid, "%s: refused for plies; valid is %s",
+                          in->weak_lateral_plf > 0 ? "weak_lateral_plf" : "weak_eccentricity_in", valid);
+    const frame_status status = frame_member_load_sharing(m, frame_or_int(in->repetitive, 0), in->spacing_in, &C_r);
+    if (status) return status;
+    out->weak_fb_actual_psi = weak_stress(in, m, record);
+    out->weak_fb_adjusted_psi = weak_allowed(in, m, C_r, out, record);
+    combine(in, m, of, out, record);
+    return FRAME_OK;
+}
+
+/* F_c-perp of the plate and how it is known. */
+static frame_status find_plate(const frame_column_check_in *in, double *value, const char **source,
+                               frame_known *known) {
+    frame_lumber plate;
+    frame_grade grade;
+    *value = in->plate_fc_perp_psi, *source = "given", *known = FRAME_KNOWN_USER;
+    if (in->plate_species == FRAME_NOT_GIVEN_INT) return FRAME_OK;
+    if (frame_given(in->plate_fc_perp_psi)) return frame_contradicts("plate_fc_perp_psi", "plate_species");
+    frame_status status = frame_grade_find("No.2", &grade);
+    if (!status) status = frame_lumber_find(in->plate_species, grade, FRAME_SIZE(2, 4), &plate);
+    if (status) return status;
+    *value = plate.fc_perp_psi, *source = plate.source, *known = plate.known;
+    return FRAME_OK;
+}
+
+static void record_plate(const frame_column_check_in *in, const frame_member *m, double F_p, const char *source,
+                         frame_column_check_out *out, frame_working *record) {
+    const double n = m->plies, b = m->breadth, f_c = out->fc_actual_psi;
+    const int lrfd = in->method == FRAME_METHOD_LRFD;
+    FRAME_HEADING(record, "Crushing of the plate");
+    FRAME_TABLE(record, F_c_perp, F_p, "psi", "design value of the plate across the grain", source);
+    FRAME_TABLE(record, C_M_p, in->service == FRAME_SERVICE_WET ? 0.67 : 1, "", "wet service factor on F_c-perp",
+                "NDS Supplement table 4A");
+    FRAME_STEP(record, l_b, n * b, "in", "length of bearing along the plate", "");
+    const int away = !in->plate_end && l_b < 6;
+    FRAME_TABLE(record, C_b, away ? (l_b + 0.375) / l_b : 1, "",
+                "bearing area factor, (l_b + 0.375)/l_b away from the ends", "NDS 2018 3.10.4 (from memory)");
+    FRAME_TABLE(record, k_p, lrfd ? FRAME_FORMAT_KF(FRAME_FORMAT_FC_PERP) * FRAME_FORMAT_PHI(FRAME_FORMAT_FC_PERP) : 1,
+                "", lrfd ? "K_F phi" : "1 in allowable stress design", FRAME_FORMAT_SOURCE);
+    FRAME_STEP(record, F_c_perp_prime, F_c_perp * C_M_p * C_b * k_p, "psi", "adjusted design value across the grain",
+               "NDS 2018 table 4.3.1");
+    FRAME_STEP(record, bearing_ratio, f_c / F_c_perp_prime, "", "share of the plate's bearing strength used",
+               "NDS 2018 3.10.2");
+    out->plate_fc_perp_adjusted_psi = F_c_perp_prime;
+    out->bearing_ratio = bearing_ratio;
+}
+
+frame_status frame_column_plate(const frame_column_check_in *in, const frame_member *m, frame_column_state *of,
+                                frame_column_check_out *out, frame_working *record) {
+    double value;
+    const char *source;
+    const frame_status status = find_plate(in, &value, &source, &of->plate_known);
+    if (status || value == FRAME_NOT_GIVEN) return status;
+    record_plate(in, m, value, source, out, record);
+    return FRAME_OK;
+}
