@@ -40,11 +40,12 @@ class Batch:
     """Columns of results: an attribute for each figure, .status for each row.
 
     Figures are arrays of numpy where numpy is loaded, else arrays of the standard library; words, yes/no and cautions are
-    lists. In a row that failed, numbers are not a number (nan) and the others None.
+    lists. In a row that failed, numbers are not a number (nan) and the others None. Columns but the first few are filled
+    when one of them is first asked for, from a copy of what was given.
     """
 
     def __init__(self, name, rows, shape):
-        self._name, self._fields, self._columns, self._statuses = name, {}, {}, None
+        self._name, self._fields, self._columns, self._statuses, self._source = name, {}, {}, None, None
         self.rows, self.shape = rows, shape
 
     def __len__(self):
@@ -66,7 +67,7 @@ class Batch:
                 names.get(code) or names.setdefault(code, _frame._status(code)) for code in self._statuses.tolist()
             ]
         elif name in self._fields:
-            value = self._shown(self._fields[name], self._columns[name])
+            value = self._shown(self._fields[name], self.raw(name))
         else:
             raise AttributeError("%s gives no column %r" % (self._name, name))
         self.__dict__[name] = value
@@ -79,7 +80,17 @@ class Batch:
 
     def raw(self, name):
         """The numbers of a column as the library wrote them: a word's number, the bits of cautions."""
+        if name not in self._columns and name in self._fields:
+            self._fill([field for field in self._fields if field not in self._columns])
         return self._columns[name]
+
+    def _fill(self, names):
+        empty, (constant, columns) = _arrays(), self._source
+        filled = {name: empty(_CODES[self._fields[name]["kind"]], self.rows) for name in names}
+        statuses = empty("i", self.rows)
+        _frame._batch(self._name, constant, columns, self.rows, list(filled.items()), statuses)
+        self._columns.update(filled)
+        self._statuses = statuses
 
     def to_dict(self):
         """All columns as a dict."""
@@ -171,14 +182,29 @@ def _grid(facts, columns, counts):
 
 
 def _run(name, constant, columns, rows, shape, want):
-    empty, result = _arrays(), Batch(name, rows, shape)
+    result = Batch(name, rows, shape)
     for field in _frame._fields(name + "_out"):
         if field["kind"] in _CODES and (want is None or field["name"] in want):
             result._fields[field["name"]] = field
-            result._columns[field["name"]] = empty(_CODES[field["kind"]], rows)
     for wanted in want or ():
         if wanted not in result._fields:
             raise AttributeError("%s gives no column %r" % (name, wanted))
-    result._statuses = empty("i", rows)
-    _frame._batch(name, constant, columns, rows, list(result._columns.items()), result._statuses)
+    result._source = (constant, columns)
+    first = [figure for figure in _FIRST if figure in result._fields]
+    simple = not any(isinstance(value, (list, tuple, dict, set)) for value in constant.values())
+    if want is None and first and simple:
+        result._fill(first)
+        result._source = (dict(constant), [(key, _private(column)) for key, column in columns])
+    else:
+        result._fill(list(result._fields))
+        result._source = None
     return result
+
+
+# What is looked at first.
+_FIRST = ("passes", "ratio", "span_in", "z_lb", "adjusted_lb")
+
+
+def _private(column):
+    """A column that nobody else can change."""
+    return column.tobytes() if isinstance(column, memoryview) else column
