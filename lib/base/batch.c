@@ -133,7 +133,10 @@ static frame_status run_alone(batch *b, size_t row) {
 
 /* A row whose values are plainly in order goes by what was read of an earlier one. */
 static frame_status run_row(batch *b, size_t row) {
-    if (b->has_read && load(b, row, &b->read)) return b->of->checked(b->read.bytes, b->assumed, b->out.bytes);
+    if (b->has_read && load(b, row, &b->read)) {
+        const frame_status status = b->of->checked(b->read.bytes, b->assumed, b->out.bytes);
+        if (status != FRAME_RUN_ALONE) return status;
+    }
     if (!b->has_read && load(b, row, &b->in)) {
         b->assumed = 0;
         b->has_read = !b->of->read(b->in.bytes, b->read.bytes, &b->assumed);

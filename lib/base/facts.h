@@ -40,6 +40,9 @@ typedef struct frame_view {
     frame_status (*make)(const void *in, void **view);
 } frame_view;
 
+/* What checked gives where each row has to be a call of its own. */
+#define FRAME_RUN_ALONE ((frame_status)-1)
+
 struct frame_calculation {
     const char *name, *meaning;
     const frame_struct *in, *out;

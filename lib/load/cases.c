@@ -94,7 +94,7 @@ static int is_in(const frame_load_cases_row *row, const frame_load_rules *rules)
     return rules->edition == FRAME_LOADS_ASCE_7_22 ? row->in_22 != 0 : row->in_16 != 0;
 }
 
-int frame_load_cases_find(unsigned kinds, const frame_load_rules *rules, frame_load_case cases[FRAME_LOAD_CASES]) {
+int frame_load_cases_by(unsigned kinds, const frame_load_rules *rules, frame_load_case cases[FRAME_LOAD_CASES]) {
     int count = 0;
     for (size_t i = 0; i < frame_load_cases_rows && count < FRAME_LOAD_CASES; i++) {
         const frame_load_cases_row *row = &frame_load_cases_table[i];
@@ -113,11 +113,21 @@ int frame_load_cases_find(unsigned kinds, const frame_load_rules *rules, frame_l
     return count;
 }
 
-frame_known frame_load_cases_known(const frame_load_rules *rules) {
+frame_known frame_load_cases_known_by(const frame_load_rules *rules) {
     frame_known worst = rules->method == FRAME_METHOD_LRFD ? FRAME_KNOWN_MEMORY : frame_duration_known();
     for (size_t i = 0; i < frame_load_cases_rows; i++) {
         const frame_load_cases_row *row = &frame_load_cases_table[i];
         if (is_in(row, rules) && row->known > worst) worst = row->known;
     }
     return worst;
+}
+
+int frame_load_cases_find(unsigned kinds, frame_load_duration live_duration, frame_load_case cases[FRAME_LOAD_CASES]) {
+    const frame_load_rules rules = {FRAME_METHOD_ASD, FRAME_LOADS_ASCE_7_16, live_duration};
+    return frame_load_cases_by(kinds, &rules, cases);
+}
+
+frame_known frame_load_cases_known(void) {
+    const frame_load_rules rules = {FRAME_METHOD_ASD, FRAME_LOADS_ASCE_7_16, FRAME_DURATION_TEN_YEARS};
+    return frame_load_cases_known_by(&rules);
 }

@@ -25,8 +25,11 @@ typedef struct frame_load_rules {
 
 /* Finds the combinations that apply where the kinds of a set (a bit by the number of its word) are there; always at
  * least one. Gives their count. */
-int frame_load_cases_find(unsigned kinds, const frame_load_rules *rules, frame_load_case cases[FRAME_LOAD_CASES]);
+int frame_load_cases_by(unsigned kinds, const frame_load_rules *rules, frame_load_case cases[FRAME_LOAD_CASES]);
+/* The same for allowable stress design by ASCE 7-16. */
+int frame_load_cases_find(unsigned kinds, frame_load_duration live_duration, frame_load_case cases[FRAME_LOAD_CASES]);
 /* The worst source of their factors. */
-frame_known frame_load_cases_known(const frame_load_rules *rules);
+frame_known frame_load_cases_known_by(const frame_load_rules *rules);
+frame_known frame_load_cases_known(void);
 
 #endif

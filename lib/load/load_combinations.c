@@ -74,14 +74,14 @@ static unsigned kinds_of(const frame_loads *loads, double wind) {
 static frame_status add_wind(const frame_loads *loads, const frame_load_rules *rules, double wind, frame_answer *answer,
                              frame_load_combinations_out *out, frame_working *record) {
     frame_load_case cases[FRAME_LOAD_CASES];
-    const int count = frame_load_cases_find(kinds_of(loads, wind), rules, cases);
+    const int count = frame_load_cases_by(kinds_of(loads, wind), rules, cases);
     for (int i = 0; i < count; i++) {
         if (cases[i].factor[FRAME_LOAD_WIND] == 0) continue;
         const double total = record_case(&cases[i], loads, wind, 0, record);
         if (add_row(answer, &cases[i], total)) return FRAME_NO_MEMORY;
         take_lead(&cases[i], total, out);
     }
-    if (frame_load_cases_known(rules) > out->known) out->known = frame_load_cases_known(rules);
+    if (frame_load_cases_known_by(rules) > out->known) out->known = frame_load_cases_known_by(rules);
     return FRAME_OK;
 }
 
@@ -93,7 +93,7 @@ static int is_service(frame_load_combination which) {
 static double transient_of(const frame_loads *loads, const frame_load_rules *rules) {
     frame_load_case cases[FRAME_LOAD_CASES];
     const frame_load_rules service = {FRAME_METHOD_ASD, rules->edition, rules->live_duration};
-    const int count = frame_load_cases_find(kinds_of(loads, 0), &service, cases);
+    const int count = frame_load_cases_by(kinds_of(loads, 0), &service, cases);
     double most = 0;
     for (int i = 0; i < count; i++) {
         const double *f = cases[i].factor;
@@ -108,7 +108,7 @@ static double transient_of(const frame_loads *loads, const frame_load_rules *rul
 static frame_status add_cases(const frame_loads *loads, const frame_load_rules *rules, double wind,
                               frame_answer *answer, frame_load_combinations_out *out, frame_working *record) {
     frame_load_case cases[FRAME_LOAD_CASES];
-    const int count = frame_load_cases_find(kinds_of(loads, wind), rules, cases),
+    const int count = frame_load_cases_by(kinds_of(loads, wind), rules, cases),
               lrfd = rules->method == FRAME_METHOD_LRFD;
     out->governing_plf = out->greatest_plf = -HUGE_VAL;
     out->least_plf = HUGE_VAL;
@@ -118,7 +118,7 @@ static frame_status add_cases(const frame_loads *loads, const frame_load_rules *
         if (add_row(answer, &cases[i], total)) return FRAME_NO_MEMORY;
         take_lead(&cases[i], total, out);
     }
-    out->known = frame_load_cases_known(rules);
+    out->known = frame_load_cases_known_by(rules);
     out->transient_plf = transient_of(loads, rules);
     return FRAME_OK;
 }

@@ -16,7 +16,7 @@ void frame_beam_find_cases(frame_beam *beam) {
         const int kind = beam->kind_of[k];
         kinds |= 1u << (kind == FRAME_BEAM_OFFSETS ? FRAME_LOAD_DEAD : kind);
     }
-    beam->case_count = frame_load_cases_find(kinds, &beam->rules, beam->cases);
+    beam->case_count = frame_load_cases_by(kinds, &beam->rules, beam->cases);
     for (int c = 0; c < beam->case_count; c++) {
         double load = 0;
         for (int k = 0; k < beam->kind_count; k++) load += beam->cases[c].factor[beam->kind_of[k]] * beam->total[k];
@@ -32,7 +32,7 @@ static void remark(const frame_beam *beam, const frame_beam_solve_in *in, frame_
     const int live = has_kind(beam, FRAME_LOAD_LIVE) || has_kind(beam, FRAME_LOAD_ROOF_LIVE);
     double load = 0;
     for (int k = 0; k < beam->kind_count; k++) load += fabs(beam->total[k]);
-    out->known = frame_load_cases_known(&beam->rules);
+    out->known = frame_load_cases_known_by(&beam->rules);
     out->cautions = FRAME_BIT(FRAME_BEAM_CAUTION_LOADS);
     if (out->min_reaction_lb < -1e-9 * load) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_UPLIFT);
     if (in->span_count > 1) out->cautions |= FRAME_BIT(FRAME_BEAM_CAUTION_SPLICES);

@@ -8,7 +8,7 @@
 #include "working/plain_math.h"
 
 /* F_c-perp': never with C_D; C_b is 1 at the end of a member. */
-FRAME_ALWAYS_INLINE double frame_bending_crushing(const frame_member *m, int lrfd, frame_working *record) {
+FRAME_ALWAYS_INLINE double frame_bending_crushing_by(const frame_member *m, int lrfd, frame_working *record) {
     FRAME_TABLE(record, F_c_perp, m->lumber.fc_perp_psi, "psi", "design value across the grain", m->lumber.source);
     FRAME_TABLE(record, C_M_p, m->wet->fc_perp, "", "wet service factor on F_c-perp", m->wet->source);
     FRAME_TABLE(record, C_t_p, m->temperature_stress, "", "temperature factor on F_c-perp", "NDS 2018 table 2.3.3");
@@ -28,6 +28,11 @@ FRAME_ALWAYS_INLINE double frame_bending_crushing(const frame_member *m, int lrf
     return F_c_perp_prime;
 }
 
+/* The same for allowable stress design. */
+FRAME_ALWAYS_INLINE double frame_bending_crushing(const frame_member *m, frame_working *record) {
+    return frame_bending_crushing_by(m, 0, record);
+}
+
 FRAME_ALWAYS_INLINE void frame_bending_bearing(const frame_member *m, const frame_bending_ask *ask,
                                                const frame_combinations *c, frame_bending *r, frame_working *record) {
     const double L_ft = ask->span / 12;
@@ -36,7 +41,7 @@ FRAME_ALWAYS_INLINE void frame_bending_bearing(const frame_member *m, const fram
                 ask->lrfd ? "ASCE 7 2.3.1" : "ASCE 7 2.4.1");
     FRAME_STEP(record, R, w_max * L_ft / 2, "lb", "reaction at each end", "simple span, uniform load");
     FRAME_TABLE(record, b_b, m->flat ? m->breadth : m->plies * m->breadth, "in", "breadth that bears", "");
-    const double F_c_perp_prime = frame_bending_crushing(m, ask->lrfd, record);
+    const double F_c_perp_prime = frame_bending_crushing_by(m, ask->lrfd, record);
     r->reaction = R;
     r->fc_perp_adjusted = F_c_perp_prime;
     if (!(ask->bearing > 0)) {

@@ -29,8 +29,8 @@ FRAME_ALWAYS_INLINE void frame_bending_section(const frame_member *m, frame_bend
 }
 
 /* E' and E_min': never with C_D. */
-FRAME_ALWAYS_INLINE double frame_bending_stiffness(const frame_member *m, int want_min, int lrfd, frame_bending *r,
-                                                   frame_working *record) {
+FRAME_ALWAYS_INLINE double frame_bending_stiffness_by(const frame_member *m, int want_min, int lrfd, frame_bending *r,
+                                                      frame_working *record) {
     FRAME_HEADING(record, "Stiffness");
     FRAME_TABLE(record, C_M_E, m->wet->e, "", "wet service factor on E", m->wet->source);
     FRAME_TABLE(record, C_t_E, m->temperature_e, "", "temperature factor on E", "NDS 2018 table 2.3.3");
@@ -87,8 +87,8 @@ FRAME_ALWAYS_INLINE double frame_bending_star(const frame_member *m, double repe
 }
 
 /* F_b' under one combination. F_bE is 0 where C_L is 1 by rule. */
-FRAME_ALWAYS_INLINE double frame_bending_allowed(const frame_member *m, double repetitive, int lrfd, double factor,
-                                                 double F_bE, frame_bending *r, frame_working *record) {
+FRAME_ALWAYS_INLINE double frame_bending_allowed_by(const frame_member *m, double repetitive, int lrfd, double factor,
+                                                    double F_bE, frame_bending *r, frame_working *record) {
     const double F_b_star = frame_bending_star(m, repetitive, lrfd, factor, record);
     const double C_L = F_bE > 0 ? frame_beam_stability(F_bE, F_b_star, record) : frame_bending_no_buckling(record);
     FRAME_TABLE(record, C_fu, m->flat_use->fb, "", "flat use factor", m->flat_use->source);
@@ -98,6 +98,16 @@ FRAME_ALWAYS_INLINE double frame_bending_allowed(const frame_member *m, double r
     return F_b_prime;
 }
 
+/* The same two for allowable stress design. */
+FRAME_ALWAYS_INLINE double frame_bending_allowed(const frame_member *m, double repetitive, double load_duration,
+                                                 double F_bE, frame_bending *r, frame_working *record) {
+    return frame_bending_allowed_by(m, repetitive, 0, load_duration, F_bE, r, record);
+}
+FRAME_ALWAYS_INLINE double frame_bending_stiffness(const frame_member *m, int want_min, frame_bending *r,
+                                                   frame_working *record) {
+    return frame_bending_stiffness_by(m, want_min, 0, r, record);
+}
+
 /* C_L depends on C_D, so that with it the largest total over C_D need not govern: each is tried. */
 FRAME_ALWAYS_INLINE int frame_bending_combination(const frame_member *m, double repetitive, int lrfd,
                                                   const frame_combinations *c, double F_bE, frame_bending *r) {
@@ -105,7 +115,7 @@ FRAME_ALWAYS_INLINE int frame_bending_combination(const frame_member *m, double 
     double most = 0;
     for (int i = 0; i < FRAME_COMBINATIONS; i++) {
         if (!(c->total[i] > 0)) continue;
-        const double share = c->total[i] / frame_bending_allowed(m, repetitive, lrfd, c->factor[i], F_bE, r, NULL);
+        const double share = c->total[i] / frame_bending_allowed_by(m, repetitive, lrfd, c->factor[i], F_bE, r, NULL);
         if (share > most) most = share, governs = i;
     }
     return governs;
@@ -152,7 +162,7 @@ FRAME_ALWAYS_INLINE void frame_bending_stress(const frame_member *m, const frame
     FRAME_STEP(record, M, 12 * w * pow(L_ft, 2) / 8, "lb-in", "bending moment at mid-span",
                "simple span, uniform load");
     FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
-    const double F_b_prime = frame_bending_allowed(m, ask->repetitive, ask->lrfd, factor, F_bE, r, record);
+    const double F_b_prime = frame_bending_allowed_by(m, ask->repetitive, ask->lrfd, factor, F_bE, r, record);
     FRAME_STEP(record, bending_ratio, f_b / F_b_prime, "", "share of the bending strength used", "NDS 2018 3.3.1");
     r->moment = M;
     r->fb = f_b;
@@ -189,7 +199,7 @@ FRAME_ALWAYS_INLINE frame_status frame_bending_check(const frame_member *m, cons
     frame_combine(loads, &service, record);
     if (ask->lrfd) frame_combine_strength(loads, ask->edition, &strength, record);
     const frame_combinations *c = ask->lrfd ? &strength : &service;
-    const double E_min_prime = frame_bending_stiffness(m, ask->unbraced > 0, ask->lrfd, r, record);
+    const double E_min_prime = frame_bending_stiffness_by(m, ask->unbraced > 0, ask->lrfd, r, record);
     const frame_status status = frame_bending_buckling(m, ask, E_min_prime, &F_bE, r, record);
     if (status) return status;
     frame_bending_stress(m, ask, c, F_bE, r, record);

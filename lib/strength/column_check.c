@@ -240,7 +240,7 @@ static frame_status find_bending(const frame_column_check_in *in, const frame_me
     status = frame_bending_buckling(m, &ask, of->E_min_prime, &F_bE, &bending, record);
     if (status) return status;
     of->F_bE = F_bE;
-    out->fb_adjusted_psi = frame_bending_allowed(
+    out->fb_adjusted_psi = frame_bending_allowed_by(
         m, C_r, lrfd, lrfd ? in->time_effect_factor : out->load_duration_factor, F_bE, &bending, record);
     out->fb_actual_psi = f_b;
     out->beam_stability_factor = bending.stability;

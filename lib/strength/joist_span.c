@@ -20,7 +20,7 @@ FRAME_ALWAYS_INLINE void solve_bending(const frame_member *m, const frame_bendin
     FRAME_HEADING(record, "Bending");
     FRAME_TABLE(record, w, c->governing_total, "plf", "load of the combination that governs",
                 FRAME_COMBINATION_NAME(out->combination));
-    const double F_b_prime = frame_bending_allowed(m, repetitive, ask->lrfd, c->governing_factor, 0, r, record);
+    const double F_b_prime = frame_bending_allowed_by(m, repetitive, ask->lrfd, c->governing_factor, 0, r, record);
     FRAME_STEP(record, M_max, F_b_prime * S, "lb-in", "bending moment allowed", "NDS 2018 3.3.1");
     FRAME_STEP(record, L_b, sqrt(8 * M_max / (w / 12)), "in", "longest span by bending", "M = w L^2 / 8 solved for L");
     out->load_duration_factor = ask->lrfd ? 1 : c->governing_factor;
@@ -35,7 +35,7 @@ FRAME_ALWAYS_INLINE void solve_shear(const frame_member *m, const frame_bending_
     FRAME_HEADING(record, "Shear");
     FRAME_TABLE(record, w_v, c->governing_total, "plf", "load of the combination that governs",
                 FRAME_COMBINATION_NAME(out->combination));
-    const double F_v_prime = frame_bending_shear_allowed(m, ask->lrfd, c->governing_factor, record);
+    const double F_v_prime = frame_bending_shear_allowed_by(m, ask->lrfd, c->governing_factor, record);
     FRAME_STEP(record, V_max, 2.0 / 3 * F_v_prime * A, "lb", "shear allowed", "NDS 2018 3.4.2");
     FRAME_STEP(record, L_v, 2 * V_max / (w_v / 12), "in", "longest span by shear", "V = w L / 2 solved for L");
     out->fv_adjusted_psi = F_v_prime;
@@ -115,7 +115,7 @@ FRAME_ALWAYS_INLINE void solve_bearing(const frame_joist_span_in *in, const fram
     FRAME_TABLE(record, w_max, c->greatest, "plf", "largest load of the combinations",
                 ask->lrfd ? "ASCE 7 2.3.1" : "ASCE 7 2.4.1");
     FRAME_TABLE(record, b_b, m->plies * m->breadth, "in", "breadth that bears", m->section_source);
-    const double F_c_perp_prime = frame_bending_crushing(m, ask->lrfd, record);
+    const double F_c_perp_prime = frame_bending_crushing_by(m, ask->lrfd, record);
     FRAME_STEP(record, l_needed, w_max / 12 * L / 2 / (b_b * F_c_perp_prime), "in",
                "length of bearing needed at this span", "NDS 2018 3.10.2");
     FRAME_GIVEN(record, l_b, in->bearing_in, "in", "length of bearing");
@@ -168,7 +168,7 @@ FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist
     if (!(service.greatest > 0)) return frame_no_weight();
     if (ask.lrfd) frame_combine_strength(&loads, ask.edition, &strength, record);
     const frame_combinations *c = ask.lrfd ? &strength : &service;
-    frame_bending_stiffness(&member, 0, 0, &result, record);
+    frame_bending_stiffness_by(&member, 0, 0, &result, record);
     out->e_adjusted_psi = result.e_adjusted;
     solve_bending(&member, &ask, C_r, c, &result, out, record);
     solve_shear(&member, &ask, c, &result, out, record);

@@ -73,7 +73,8 @@ double frame_checked_allowed(frame_checked *c, const frame_stretch *s, int by_ca
                              frame_working *record) {
     if (c->product != FRAME_PRODUCT_SAWN) return engineered_allowed(c, s, by_case, C_L, C_V, record);
     const double factor = c->lrfd ? frame_checked_time(c, by_case) : frame_checked_duration(c, by_case);
-    const double allowed = frame_bending_allowed(&c->m, c->repetitive, c->lrfd, factor, s->buckling, &c->found, record);
+    const double allowed =
+        frame_bending_allowed_by(&c->m, c->repetitive, c->lrfd, factor, s->buckling, &c->found, record);
     *C_L = c->found.stability;
     *C_V = 1;
     return allowed;

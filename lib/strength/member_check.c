@@ -314,7 +314,7 @@ static uint64_t unchecked_of(const frame_checked *c) {
 
 static void remark(frame_checked *c) {
     frame_member_check_out *out = c->out;
-    const frame_known cases = frame_load_cases_known(&c->beam->rules);
+    const frame_known cases = frame_load_cases_known_by(&c->beam->rules);
     out->known = c->m.known > cases ? c->m.known : cases;
     for (size_t i = 0; i < c->stretch_count; i++) {
         const frame_stretch *s = &c->stretches[i];

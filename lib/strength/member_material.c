@@ -113,5 +113,6 @@ frame_status frame_checked_material(frame_checked *c) {
 
 void frame_checked_section(frame_checked *c) {
     frame_bending_section(&c->m, &c->found, c->record);
-    c->E_min_prime = frame_bending_stiffness(&c->m, frame_given(c->m.lumber.e_min_psi), c->lrfd, &c->found, c->record);
+    c->E_min_prime =
+        frame_bending_stiffness_by(&c->m, frame_given(c->m.lumber.e_min_psi), c->lrfd, &c->found, c->record);
 }

@@ -11,7 +11,7 @@
 
 double frame_checked_shear_allowed(const frame_checked *c, int by_case, frame_working *record) {
     const double factor = c->lrfd ? frame_checked_time(c, by_case) : frame_checked_duration(c, by_case);
-    return frame_bending_shear_allowed(&c->m, c->lrfd, factor, record);
+    return frame_bending_shear_allowed_by(&c->m, c->lrfd, factor, record);
 }
 
 /* Whether the load near a support may be left out: no point load stands there, and there is no cut in it. */
@@ -159,7 +159,7 @@ frame_status frame_checked_bearing(frame_checked *c) {
     frame_member_check_out *out = c->out;
     size_t worst = 0, count = 0;
     FRAME_HEADING(c->record, "Bearing");
-    c->fc_perp_prime = frame_bending_crushing(&c->m, c->lrfd, c->record);
+    c->fc_perp_prime = frame_bending_crushing_by(&c->m, c->lrfd, c->record);
     out->fc_perp_adjusted_psi = c->fc_perp_prime;
     for (size_t i = 0; i < c->beam->node_count; i++) {
         if (!c->beam->nodes[i].numbered || c->beam->nodes[i].kind == FRAME_SUPPORT_NONE) continue;

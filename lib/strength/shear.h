@@ -37,8 +37,8 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_stress(const frame_member *m, con
 }
 
 /* F_v'. factor: C_D, or lambda in LRFD. */
-FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, int lrfd, double factor,
-                                                       frame_working *record) {
+FRAME_ALWAYS_INLINE double frame_bending_shear_allowed_by(const frame_member *m, int lrfd, double factor,
+                                                          frame_working *record) {
     FRAME_TABLE(record, F_v, m->lumber.fv_psi, "psi", "shear design value", m->lumber.source);
     FRAME_TABLE(record, C_M_v, m->wet->fv, "", "wet service factor on F_v", m->wet->source);
     FRAME_TABLE(record, C_t_v, m->temperature_stress, "", "temperature factor on F_v", "NDS 2018 table 2.3.3");
@@ -59,6 +59,12 @@ FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, in
     return F_v_prime;
 }
 
+/* The same for allowable stress design. */
+FRAME_ALWAYS_INLINE double frame_bending_shear_allowed(const frame_member *m, double load_duration,
+                                                       frame_working *record) {
+    return frame_bending_shear_allowed_by(m, 0, load_duration, record);
+}
+
 FRAME_ALWAYS_INLINE void frame_bending_shear(const frame_member *m, const frame_bending_ask *ask,
                                              const frame_combinations *c, frame_bending *r, frame_working *record) {
     r->shear_combination = FRAME_COMBINATION_WORD(ask, c->governs);
@@ -67,7 +73,7 @@ FRAME_ALWAYS_INLINE void frame_bending_shear(const frame_member *m, const frame_
                 FRAME_COMBINATION_NAME(r->shear_combination));
     const double V = frame_bending_shear_force(ask, m->depth, w_v, record);
     const double f_v = frame_bending_shear_stress(m, ask, V, r->area, record);
-    const double F_v_prime = frame_bending_shear_allowed(m, ask->lrfd, c->governing_factor, record);
+    const double F_v_prime = frame_bending_shear_allowed_by(m, ask->lrfd, c->governing_factor, record);
     FRAME_STEP(record, shear_ratio, f_v / F_v_prime, "", "share of the shear strength used", "NDS 2018 3.4.1");
     r->shear = V;
     r->fv = f_v;

@@ -141,10 +141,10 @@ static frame_status find_bending(const frame_tension_check_in *in, const frame_m
     frame_status status = frame_member_load_sharing(m, in->repetitive, in->spacing_in, &C_r);
     if (status) return status;
     out->fb_actual_psi = stress_of_lateral(in, m, record);
-    const double E_min_prime = is_free ? frame_bending_stiffness(m, 1, lrfd, &bending, record) : 0;
+    const double E_min_prime = is_free ? frame_bending_stiffness_by(m, 1, lrfd, &bending, record) : 0;
     status = frame_bending_buckling(m, &ask, E_min_prime, &F_bE, &bending, record);
     if (status) return status;
-    const double F_b_two = frame_bending_allowed(
+    const double F_b_two = frame_bending_allowed_by(
         m, C_r, lrfd, lrfd ? in->time_effect_factor : out->load_duration_factor, F_bE, &bending, record);
     out->fb_adjusted_psi = F_b_two;
     out->beam_stability_factor = bending.stability;

@@ -135,17 +135,8 @@ frame_status frame_no_out(const char *calculation);
         return FRAME_OK;                                                                                               \
     }                                                                                                                  \
     frame_status frame_##X##_checked(const void *read, uint64_t assumed, void *out) {                                  \
-        frame_##X##_out *found = out;                                                                                  \
-        const frame_##X##_in *in = read;                                                                               \
-        frame_status status = FRAME_OK;                                                                                \
-        if (!usual(in, found)) {                                                                                       \
-            memcpy(found, &frame_##X##_out_blank, frame_##X##_out_facts.size);                                         \
-            status = compute(in, found, NULL);                                                                         \
-        }                                                                                                              \
-        found->struct_size = sizeof *found;                                                                            \
-        found->struct_id = frame_##X##_out_facts.id;                                                                   \
-        found->assumed = assumed;                                                                                      \
-        return status;                                                                                                 \
+        (void)read, (void)assumed, (void)out; /* the short way looks at what was given */                              \
+        return FRAME_RUN_ALONE;                                                                                        \
     }                                                                                                                  \
     typedef frame_##X##_in frame_##X##_in
 
