@@ -424,6 +424,69 @@ FRAME_ANSWER(assembly_weight);
 /** The layers, as given. */
 FRAME_ANSWER_LIST(assembly_weight, layer, layers);
 
+/* ---- rafter_thrust: what a pair of rafters pushes and pulls ------------------------------------------------------ */
+
+/** Cautions that go with the thrust of rafters. */
+typedef int32_t frame_thrust_caution;
+enum frame_thrust_caution_values {
+    FRAME_THRUST_CAUTION_TIES_FIRST = 0, /**< "ties_first". Ties and bracing come before the load; every tie needs its nails at both ends and at every lap. */
+    FRAME_THRUST_CAUTION_LOW_SLOPE = 1,  /**< "low_slope". Under 3 in 12 the ridge must be a beam (R802): such thrust is not for ties. */
+    FRAME_THRUST_CAUTION_RAISED = 2,     /**< "raised". A tie above the lower third of the roof bends the rafters hard: the code's own tables end there. */
+    FRAME_THRUST_CAUTION_SNOW_BASIS = 3, /**< "snow_basis". Snow is taken as a 50-year load on plan: a strength-level one belongs to load_edition "ASCE 7-22". */
+    FRAME_THRUST_CAUTION_RAFTER = 4      /**< "check_rafter". Above the plate the tie's force bends the rafter: check it for moment_lb_in together with axial_lb. */
+};
+/** What the thrust of rafters leaves unchecked. */
+typedef int32_t frame_thrust_not_checked;
+enum frame_thrust_not_checked_values {
+    FRAME_THRUST_UNCHECKED_UNBALANCED = 0, /**< "unbalanced". Load on one side only or more on one side, drifted and sliding snow. */
+    FRAME_THRUST_UNCHECKED_WIND = 1,       /**< "wind". Wind and uplift. */
+    FRAME_THRUST_UNCHECKED_JOINTS = 2,     /**< "joints". The joints of ties, heels and ridge, and splices of ties. */
+    FRAME_THRUST_UNCHECKED_MEMBERS = 3,    /**< "members". Whether the rafters and the ties hold. */
+    FRAME_THRUST_UNCHECKED_HIPS = 4        /**< "hips". Hip ends, whose jacks thrust too. */
+};
+
+/** A pair of rafters alike on both sides of a ridge board, with its tie. */
+typedef struct frame_rafter_thrust_in {
+    uint32_t struct_size, struct_id;
+    double run_in;        /**< required : >0..600. Level distance from plate to ridge. */
+    double slope;         /**< required : >0..4. Slope, rise over run. */
+    double spacing_in;    /**< required : >0..96. Centre to centre of the rafters. */
+    double tie_spacing_in; /**< optional : >0..480. Centre to centre of the ties, where not every rafter has one. */
+    double tie_height_in; /**< 0 : 0..1200. Height of the tie above the plate. */
+    double dead_psf;      /**< required : 0..1000. Dead load, on the slope. */
+    double roof_live_psf; /**< 0 : 0..1000. Roof live load, on plan. */
+    double snow_psf;      /**< 0 : 0..1000. Snow, on plan. */
+    double overhang_in;   /**< 0 : 0..120. Level length of the overhang: its load goes down at the plate and relieves the thrust, which is left out. */
+    frame_design_method method;      /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+} frame_rafter_thrust_in;
+
+/** What it pushes and pulls, under the combination with the largest total. */
+typedef struct frame_rafter_thrust_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : thrust_caution. Cautions. */
+    uint64_t not_checked; /**< bits : thrust_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_load_combination combination; /**< The combination with the largest total over C_D, or over lambda: it governs wood and nails. */
+    double load_plf;      /**< Its load on a foot of plan of one rafter. */
+    double load_duration_factor; /**< Its C_D; 1 in LRFD. */
+    double time_effect_factor;   /**< Its lambda; 1 in ASD. */
+    double thrust_plf;    /**< Thrust on a foot of wall were the tie at the plate, H. */
+    double thrust_lb;     /**< The same of one rafter. */
+    double tie_lb;        /**< Tension in one tie, at its height and spacing. */
+    double ridge_lb;      /**< Level push of the two rafters against each other at the ridge. */
+    double reaction_lb;   /**< Load on the plate of one rafter, overhang included. */
+    double moment_lb_in;  /**< Largest bending moment in the rafter, its tie's pull included. */
+    double moment_at_in;  /**< Where it is, level from the plate. */
+    double axial_lb;      /**< Push along the rafter, largest. */
+} frame_rafter_thrust_out;
+
+/** Finds the thrust of a pair of rafters under even load on both sides: H = w L^2 / (8 r) of a foot, w on plan, L the whole span, r the rise; and the tension of a
+ * tie at the plate, or above it, where it is greater by 1 / (1 - H_C / H_R) and bends the rafter. FRAME_REFUSED for a tie in the upper third
+ * of the roof: that is a collar tie, which holds no thrust. */
+FRAME_CALCULATION(rafter_thrust);
+
 FRAME_END
 
 #endif
