@@ -980,6 +980,120 @@ FRAME_ANSWER_LIST(member_check, stretch, stretches);
 /** The notches and holes. */
 FRAME_ANSWER_LIST(member_check, cut, cuts);
 
+/* ---- joist_sizes: which joist or rafter to buy ------------------------------------------------------------------ */
+
+/** A choice of lumber for joists. Without a size, give its design values and its true size. As a tuple or array: size, species, grade,
+ * spacing_in, price_per_ft. */
+typedef struct frame_joist_choice {
+    uint32_t struct_size, struct_id;
+    frame_size size;       /**< optional. Nominal size. */
+    frame_species species; /**< optional. Species; that of the call without it. */
+    frame_grade grade;     /**< optional. Visual grade; that of the call without it. */
+    int32_t spare;
+    double spacing_in;     /**< optional : >0..48. Centre to centre; without it each of the call's spacings is tried. */
+    double price_per_ft;   /**< optional : 0..1e6. Price of a foot, in the user's money. */
+    double width_in;       /**< optional : >0..60. True thickness, instead of size. */
+    double depth_in;       /**< optional : >0..60. True depth, instead of size. */
+    double fb_psi;         /**< optional : >0..20000. F_b, instead of species and grade. */
+    double fv_psi;         /**< optional : >0..5000. F_v, with fb_psi. */
+    double fc_perp_psi;    /**< optional : >0..10000. F_c-perp, with fb_psi. */
+    double e_psi;          /**< optional : >0..1e7. E, with fb_psi. */
+    const char *name;      /**< optional. Name of the lumber. */
+} frame_joist_choice;
+/** Sets up a choice: every field not given. */
+FRAME_ELEMENT(joist_choice);
+
+/** Cautions that go with the choice of joists. */
+typedef int32_t frame_joist_sizes_caution;
+enum frame_joist_sizes_caution_values {
+    FRAME_JOIST_SIZES_CAUTION_BOARD_FEET = 0, /**< "board_feet". Ranked by board feet, as not every choice had its price. */
+    FRAME_JOIST_SIZES_CAUTION_NONE = 1,       /**< "none_holds". None of the choices holds. */
+    FRAME_JOIST_SIZES_CAUTION_MEMORY = 2,     /**< "from_memory". The best choice rests on values recalled, no text seen. */
+    FRAME_JOIST_SIZES_CAUTION_CODE = 3,       /**< "span_tables". The code's span tables and the building official decide; where they give less, build to that. */
+    FRAME_JOIST_SIZES_CAUTION_SHEATHING = 4   /**< "sheathing". A wider spacing may need thicker sheathing: its price is not in the ranking. */
+};
+/** What the choice of joists leaves unchecked. */
+typedef int32_t frame_joist_sizes_not_checked;
+enum frame_joist_sizes_not_checked_values {
+    FRAME_JOIST_SIZES_UNCHECKED_LOCAL = 0,    /**< "local_loads". Point loads, walls, tubs, wind, drifted and sliding snow. */
+    FRAME_JOIST_SIZES_UNCHECKED_CUTS = 1,     /**< "cuts". Notches, holes and birdsmouths. */
+    FRAME_JOIST_SIZES_UNCHECKED_SUPPORTS = 2, /**< "supports". What carries the reactions, and the thrust of rafters. */
+    FRAME_JOIST_SIZES_UNCHECKED_VIBRATION = 3 /**< "vibration". Whether a floor feels lively underfoot. */
+};
+
+/** A span, its loads and what may cross it. */
+typedef struct frame_joist_sizes_in {
+    uint32_t struct_size, struct_id;
+    const frame_joist_choice *choices; /**< optional. What to try; without it 2x6 to 2x12. */
+    size_t choice_count;     /**< count : 0..500. */
+    const double *spacings_in; /**< optional : >0..48. Spacings to try; without it 12, 16, 19.2 and 24 in. */
+    size_t spacing_count;    /**< count : 0..20. */
+    frame_joist_use use;     /**< required. What the joists are part of. */
+    frame_species species;   /**< optional. Species of the choices that name none. */
+    frame_grade grade;       /**< optional. Visual grade of the choices that name none. */
+    frame_service service;   /**< "wet for a deck, otherwise dry". Moisture in service. */
+    frame_bool incised;      /**< "yes for a deck but of Southern Pine, otherwise no". Incised for pressure treatment. */
+    frame_design_method method;      /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    int32_t spare;
+    double span_in;          /**< required : >0..1200. Clear span, on plan. */
+    double live_psf;         /**< optional : 0..1000. Live load; for a rafter, roof live load on plan. */
+    double dead_psf;         /**< "10 for a floor, rafter or deck, 5 for a ceiling" : 0..1000. Dead load; on the slope where a slope is given. */
+    double snow_psf;         /**< optional : 0..1000. Snow, on plan. */
+    double slope;            /**< optional : 0..4. Slope of a rafter, rise over run. */
+    double bearing_in;       /**< 1.5 : >0..48. Length of bearing at each end. */
+    double most_depth_in;    /**< optional : >0..60. Most depth. */
+    double deflection_limit; /**< "360 for a floor or deck, 240 for a ceiling, 180 for a rafter" : 1..10000. Span over this is the most it may sag under live load or snow. */
+    double total_deflection_limit; /**< "240 for a floor or deck, otherwise none" : 1..10000. Span over this is the most it may sag in all, with creep. */
+} frame_joist_sizes_in;
+
+/** The best choice. */
+typedef struct frame_joist_sizes_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : joist_sizes_caution. Cautions. */
+    uint64_t not_checked; /**< bits : joist_sizes_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values of the best choice; of the nearest where none holds. */
+    frame_bool passes;    /**< Whether any choice holds. */
+    frame_size size;      /**< Nominal size of the best; not given where none holds, or where it came by its true size. */
+    int32_t passing_count; /**< How many choices hold. */
+    int32_t tried_count;  /**< How many were tried. */
+    int32_t spare;
+    double spacing_in;    /**< Spacing of the best. */
+    double board_feet_per_ft2; /**< Its board feet on a square foot of plan. */
+    double cost_per_ft2;  /**< Its cost on a square foot of plan; not given where not every choice has its price. */
+    double ratio;         /**< Its ratio. */
+} frame_joist_sizes_out;
+
+/** A choice, as checked. */
+typedef struct frame_joist_sizes_option {
+    uint32_t struct_size, struct_id;
+    frame_size size;          /**< Nominal size. */
+    frame_species species;    /**< Species. */
+    frame_grade grade;        /**< Visual grade. */
+    int32_t choice;           /**< Its place in choices, from 0. */
+    frame_bool passes;        /**< Whether it holds. */
+    frame_governing governs;  /**< The check with the largest ratio. */
+    double spacing_in;        /**< Centre to centre. */
+    double ratio;             /**< The largest of its ratios; not given where it could not be checked. */
+    double bending_ratio;     /**< f_b over F_b'. */
+    double shear_ratio;       /**< f_v over F_v'. */
+    double bearing_ratio;     /**< f_c-perp over F_c-perp'. */
+    double deflection_ratio;  /**< The larger of the two ratios of deflection. */
+    double bearing_needed_in; /**< Length of bearing that would just do. */
+    double board_feet_per_ft2; /**< Board feet on a square foot of plan, by nominal size. */
+    double cost_per_ft2;      /**< Cost on a square foot of plan; not given without a price. */
+    const char *reason;       /**< Why it loses to the best, or that it is the best. */
+    const char *name;         /**< Name of the lumber. */
+} frame_joist_sizes_option;
+
+/** Tries joists, rafters, ceiling or deck joists for a span and ranks them: those that hold by cost where every choice has its price, else by board
+ * feet, on a square foot of plan; then those that do not, the nearest to holding first, each with the check that it fails. Each is a
+ * joist_check. FRAME_REQUIRED where loads, or species and grade, are missing; FRAME_NO_VALUE when no choice is left within most_depth_in. */
+FRAME_ANSWER(joist_sizes);
+/** The choices, best first. */
+FRAME_ANSWER_LIST(joist_sizes, option, options);
+
 /* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
 
 /** Cautions that go with a table of spans. */
