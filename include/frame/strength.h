@@ -1094,6 +1094,109 @@ FRAME_ANSWER(joist_sizes);
 /** The choices, best first. */
 FRAME_ANSWER_LIST(joist_sizes, option, options);
 
+/* ---- post_sizes: which post, stud or column to buy -------------------------------------------------------------- */
+
+/** A choice of lumber for a post. As a tuple or array: size, plies, species, grade, price_per_ft. */
+typedef struct frame_post_choice {
+    uint32_t struct_size, struct_id;
+    frame_size size;       /**< required. Nominal size of one ply. */
+    int32_t plies;         /**< 1 : 1..5. Plies. */
+    frame_species species; /**< optional. Species; that of the call without it. */
+    frame_grade grade;     /**< optional. Visual grade; that of the call without it. */
+    double price_per_ft;   /**< optional : 0..1e6. Price of a foot of one ply, in the user's money. */
+    const char *name;      /**< optional. Name of the lumber. */
+} frame_post_choice;
+/** Sets up a choice: every field not given. */
+FRAME_ELEMENT(post_choice);
+
+/** Cautions that go with the choice of a post. */
+typedef int32_t frame_post_caution;
+enum frame_post_caution_values {
+    FRAME_POST_CAUTION_BOARD_FEET = 0, /**< "board_feet". Ranked by board feet, as not every choice had its price. */
+    FRAME_POST_CAUTION_NONE = 1,       /**< "none_holds". None of the choices holds. */
+    FRAME_POST_CAUTION_MEMORY = 2,     /**< "from_memory". The best choice rests on values recalled, no text seen. */
+    FRAME_POST_CAUTION_ENDS = 3,       /**< "ends". A post needs a base and a cap that hold it in place, against sideways load and uplift too. */
+    FRAME_POST_CAUTION_PLIES = 4       /**< "plies". Plies must be fastened together as NDS 15.3 asks for. */
+};
+/** What the choice of a post leaves unchecked. */
+typedef int32_t frame_post_not_checked;
+enum frame_post_not_checked_values {
+    FRAME_POST_UNCHECKED_PLATE = 0,        /**< "plate". What it stands on: no plate was given. */
+    FRAME_POST_UNCHECKED_COMBINATIONS = 1, /**< "combinations". Other combinations of loads: give each with its own duration. */
+    FRAME_POST_UNCHECKED_UPLIFT = 2,       /**< "uplift". Uplift and the ties against it. */
+    FRAME_POST_UNCHECKED_CODE = 3          /**< "code_table". The code's own tables of posts and studs, which may ask for more. */
+};
+
+/** A post's loads and what may carry them. */
+typedef struct frame_post_sizes_in {
+    uint32_t struct_size, struct_id;
+    const frame_post_choice *choices; /**< optional. What to try; without it 4x4, 4x6, 6x6, 6x8, 8x8 and two or three 2x4 and 2x6 nailed together. */
+    size_t choice_count;     /**< count : 0..500. */
+    frame_species species;   /**< optional. Species of the choices that name none. */
+    frame_grade grade;       /**< optional. Visual grade of the choices that name none. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_load_duration load_duration; /**< ten years. The duration of the shortest load in this combination. */
+    frame_bool weak_axis_held; /**< no. Sheathing on both edges holds it along its length against buckling across its thickness. */
+    frame_column_fastening fastening; /**< nailed. How plies are fastened. */
+    frame_species plate_species; /**< optional. Species of the plate that it stands on, to check its crushing. */
+    double length_in;        /**< required : >0..1200. Clear height between supports. */
+    double axial_lb;         /**< required : 0..1e6. Load along the axis, of one combination. */
+    double lateral_plf;      /**< 0 : 0..1e5. Sideways load on a foot of its narrow face, of the same combination. */
+    double effective_length_factor; /**< 1 : 0.5..2.4. K_e by how the ends are held (NDS appendix G). */
+    double eccentricity_in;  /**< 0 : 0..48. How far from the axis the load stands, along its width. */
+    double most_width_in;    /**< optional : >0..60. Most breadth of all plies. */
+    double most_depth_in;    /**< optional : >0..60. Most width of a ply. */
+    frame_design_method method; /**< ASD. How safety is brought in: with LRFD give loads as factored, and time_effect_factor. */
+    int32_t spare;
+    double time_effect_factor;  /**< optional : 0.6..1.25. Time effect factor, lambda, of this combination (NDS table N3); needed with LRFD. */
+} frame_post_sizes_in;
+
+/** The best choice. */
+typedef struct frame_post_sizes_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : post_caution. Cautions. */
+    uint64_t not_checked; /**< bits : post_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values of the best choice; of the nearest where none holds. */
+    frame_bool passes;    /**< Whether any choice holds. */
+    frame_size size;      /**< Nominal size of the best; not given where none holds. */
+    int32_t plies;        /**< Plies of the best. */
+    int32_t passing_count; /**< How many choices hold. */
+    int32_t tried_count;  /**< How many were tried. */
+    double board_feet;    /**< Board feet of the best. */
+    double cost;          /**< Cost of the best; not given where not every choice has its price. */
+    double ratio;         /**< Ratio of the best. */
+} frame_post_sizes_out;
+
+/** A choice, as checked. */
+typedef struct frame_post_sizes_option {
+    uint32_t struct_size, struct_id;
+    frame_size size;          /**< Nominal size of one ply. */
+    int32_t plies;            /**< Plies. */
+    frame_species species;    /**< Species. */
+    frame_grade grade;        /**< Visual grade. */
+    int32_t choice;           /**< Its place in choices, from 0. */
+    frame_bool passes;        /**< Whether it holds. */
+    frame_governing governs;  /**< The check with the largest ratio. */
+    int32_t spare;
+    double ratio;             /**< The largest of its ratios; not given where it could not be checked. */
+    double compression_ratio; /**< f_c over F_c'. */
+    double combined_ratio;    /**< Bending and compression together; not given without either. */
+    double bearing_ratio;     /**< Crushing of the plate; not given without a plate. */
+    double capacity_lb;       /**< Load along the axis that it would just carry without sideways load. */
+    double board_feet;        /**< Board feet of all plies, by nominal size and clear height. */
+    double cost;              /**< Cost of all plies; not given without a price. */
+    const char *reason;       /**< Why it loses to the best, or that it is the best. */
+    const char *name;         /**< Name of the lumber. */
+} frame_post_sizes_option;
+
+/** Tries posts for a load and ranks them: those that hold by cost where every choice has its price, else by board feet; then those that do not,
+ * the nearest to holding first, each with the check that it fails. Each is a column_check. */
+FRAME_ANSWER(post_sizes);
+/** The choices, best first. */
+FRAME_ANSWER_LIST(post_sizes, option, options);
+
 /* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
 
 /** Cautions that go with a table of spans. */
