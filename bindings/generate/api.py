@@ -137,7 +137,7 @@ class Api:
             return {"name": name, "form": "structs" if after == "size_t" else "struct", "struct": inner.group(1)}
         kind = handle_of(c_type)
         if kind in self.handles or kind in self.calculations:
-            return {"name": name, "form": "handle", "handle": kind}
+            return {"name": name, "form": "handle", "handle": kind, "answer": kind in self.calculations}
         if c_type.startswith("frame_") and c_type[6:] in self.words:
             return {"name": name, "form": "word", "words": c_type[6:]}
         return None

@@ -159,6 +159,8 @@ def argument_type(argument):
     form = argument["form"]
     if form in ("struct", "structs"):
         return "frame.%s%s" % (argument["struct"], "[]" if form == "structs" else "")
+    if argument.get("answer"):
+        return "frame.%s_out" % argument["handle"]
     return {
         "number": "frame.measure",
         "integer": "integer",

@@ -51,6 +51,8 @@ def given_type(field):
 
 
 def argument_type(argument):
+    if argument.get("answer"):
+        return class_name(argument["handle"] + "_out")
     return {
         "number": "_Measure",
         "integer": "int",

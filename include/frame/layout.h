@@ -48,7 +48,16 @@ enum frame_piece_kind_values {
     FRAME_PIECE_BOARD = 27,   /**< "deck board" | "board". What one walks on. */
     FRAME_PIECE_BORDER = 28,  /**< "border board" | "picture frame". A deck board round the others. */
     FRAME_PIECE_GUARD_POST = 29, /**< "guard post". Holds a guard's rails. */
-    FRAME_PIECE_RAIL = 30     /**< "rail". Between guard posts. */
+    FRAME_PIECE_RAIL = 30,    /**< "rail". Between guard posts. */
+    FRAME_PIECE_BRIDGING = 31, /**< "bridging" | "cross bridging" | "strut". One of two struts that cross between two joists. */
+    FRAME_PIECE_RAFTER = 32,  /**< "rafter" | "common rafter". Carries a roof, from plate to ridge. */
+    FRAME_PIECE_JACK_RAFTER = 33, /**< "jack rafter" | "hip jack" | "valley jack". A rafter that ends at a hip or valley. */
+    FRAME_PIECE_CEILING_JOIST = 34, /**< "ceiling joist". Carries a ceiling, and ties rafters. */
+    FRAME_PIECE_HIP = 35,     /**< "hip rafter" | "hip". Where two roof planes meet over an outer corner. */
+    FRAME_PIECE_VALLEY = 36,  /**< "valley rafter" | "valley". Where two roof planes meet over an inner corner. */
+    FRAME_PIECE_RIDGE = 37,   /**< "ridge" | "ridge board" | "ridge beam". Where rafters meet at the top. */
+    FRAME_PIECE_BRACE = 38,   /**< "brace" | "knee brace". Stiffens a corner. */
+    FRAME_PIECE_OTHER = 39    /**< "other". Anything else. */
 };
 
 /** Whether pieces fit where they lie. */
@@ -1106,7 +1115,10 @@ enum frame_passage_caution_values {
     FRAME_PASSAGE_CAUTION_IDLE = 1,   /**< "idle". A member that looks idle may carry live load, snow or wind later: find its load path before cutting it. */
     FRAME_PASSAGE_CAUTION_LOCAL = 2,  /**< "local". Local amendments govern, and the building official decides: ask which edition is adopted. */
     FRAME_PASSAGE_CAUTION_OTHERS = 3, /**< "other_holes". Only this passage was judged: other holes and notches in the same members count too. */
-    FRAME_PASSAGE_CAUTION_FIRE = 4    /**< "fire". Seal what is left round it, and protect pipes and wires near a face with plates, as the code asks. */
+    FRAME_PASSAGE_CAUTION_FIRE = 4,   /**< "fire". Seal what is left round it, and protect pipes and wires near a face with plates, as the code asks. */
+    FRAME_PASSAGE_CAUTION_NO_BOX = 5, /**< "no_box_out". No box-out is listed: a member that may not be cut is in the way, or there is no room for headers: move the passage. */
+    FRAME_PASSAGE_CAUTION_NO_HEADER = 6, /**< "no_header". No box-out is listed: the wall bears, and no header is known for it: give header_size, or lay the wall out with what its headers support. */
+    FRAME_PASSAGE_CAUTION_WIDE = 7    /**< "wide_header". Headers over 48 in, and what carries them, are doubled (IRC R502.10, from memory) and want design. */
 };
 /** What a passage leaves unchecked. */
 typedef int32_t frame_passage_not_checked;
@@ -1126,6 +1138,9 @@ typedef struct frame_passage_in {
     double width_in;     /**< required : >0..60. Its diameter; of a rectangular one the side that lies level. */
     double height_in;    /**< optional : >0..60. Of a rectangular one the other side: along y for one that goes up. */
     double room_in;      /**< 0 : 0..12. Room left all round it. */
+    double gap_in;       /**< 0.125 : 0..1. Gap left at each end of a box-out's pieces that hang in hangers. */
+    frame_size header_size; /**< "by the code table, where the wall was laid out with it; a stud laid flat in a wall that bears nothing; as the joists". Nominal size of the header of a box-out in a wall. */
+    int32_t header_plies; /**< "2 in a wall that bears; of joists and rafters 1 up to 48 in, else 2" : 1..4. Plies of a box-out's headers. */
     frame_bool bearing;  /**< yes. Whether the wall carries more than itself. */
     frame_bool exterior; /**< yes. Whether it is an outer wall. */
 } frame_passage_in;
@@ -1141,7 +1156,7 @@ typedef struct frame_passage_out {
     frame_known known;    /**< Worst source of the rules that were asked. */
     frame_code_verdict verdict; /**< The worst of all members' verdicts. */
     int32_t meet_total;   /**< Members it meets. */
-    frame_bool box_out;   /**< Whether a stud, joist or the like would have to be cut: lay the frame out again with the opening below. */
+    frame_bool box_out;   /**< Whether a stud, joist or the like would have to be cut: see the box-out's pieces, or lay the frame out anew with the opening below. */
     double clear_x_in;    /**< Nearest middle along x where it meets nothing, the other coordinate kept; not given where there is none. */
     double clear_y_in;    /**< The same along y. */
     double clear_z_in;    /**< The same along z. */
@@ -1149,6 +1164,8 @@ typedef struct frame_passage_out {
     double opening_high_in; /**< Where it ends. */
     double opening_from_in; /**< Where it begins the other way: along z; of one that goes up, along y. */
     double opening_to_in; /**< Where it ends. */
+    int32_t box_out_pieces; /**< Pieces of the box-out; 0 when none is needed, or none can be. */
+    int32_t cut_total;    /**< Members that the box-out cuts. */
 } frame_passage_out;
 
 /** A member that a passage meets. */
@@ -1164,6 +1181,29 @@ typedef struct frame_passage_meet {
     double overlap_in3;    /**< Wood it takes. */
     double limit_in;       /**< Largest hole such a member may have; not given where there is none. */
 } frame_passage_meet;
+
+/** A piece of the box-out round a passage, in the frame's own axes. */
+typedef struct frame_passage_piece {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind;  /**< What it is. */
+    frame_size size;        /**< Nominal size; not given for a section of no such size. */
+    double thickness_in;    /**< Thickness of its section. */
+    double depth_in;        /**< Depth of its section. */
+    double length_in;       /**< Length over all, long point to long point. */
+    double short_point_in;  /**< Short point to short point. */
+    double start_x_in;      /**< Where its axis starts, along x. */
+    double start_y_in;      /**< Along y. */
+    double start_z_in;      /**< Along z. */
+    double end_x_in;        /**< Where its axis ends, along x. */
+    double end_y_in;        /**< Along y. */
+    double end_z_in;        /**< Along z. */
+    double start_deg;       /**< Angle of the cut at its start from square. */
+    double end_deg;         /**< Angle of the cut at its end from square. */
+    const char *name;       /**< Name of the piece. */
+    const char *section;    /**< Its section as written. */
+    int32_t of;             /**< Place in the frame's list of the piece that it is cut from; -1 for a new one. */
+    int32_t spare;
+} frame_passage_piece;
 
 /** A passage through a frame, judged. Made by frame_wall_passage and its like, freed by frame_passage_free. */
 typedef struct frame_passage frame_passage;
@@ -1185,13 +1225,110 @@ static inline frame_status frame_passage_meet_at(const frame_passage *passage, s
     return frame_passage_meet_at_sized(passage, index, item, sizeof *item);
 }
 
+/** Counts the pieces of the box-out. */
+FRAME_API size_t frame_passage_piece_count(const frame_passage *passage);
+/** As frame_passage_piece_at, for an item of a stated size. */
+FRAME_API frame_status frame_passage_piece_at_sized(const frame_passage *passage, size_t index, frame_passage_piece *item,
+                                                    size_t item_size);
+/** Gives a piece of the box-out by its place in the list. Its texts live as long as the passage. */
+static inline frame_status frame_passage_piece_at(const frame_passage *passage, size_t index, frame_passage_piece *item) {
+    return frame_passage_piece_at_sized(passage, index, item, sizeof *item);
+}
+/** Gives a piece of the box-out as a stick, by its place in the list. Free it with frame_stick_free. */
+FRAME_API frame_status frame_passage_stick(const frame_passage *passage, size_t index, frame_stick **stick);
+
 /** Finds which members of a wall a pipe, duct or vent meets, what the code says of each (IRC R602.6, R602.6.1), and the
- * nearest places where it meets none. */
+ * nearest places where it meets none. Where studs would have to be cut, the pieces of the box-out are listed: a header on
+ * jacks from stud to stud beside the passage (laid flat between them where the wall bears nothing), a sill, and what is left
+ * of the studs as cripples. */
 FRAME_API frame_status frame_wall_passage(const frame_wall *wall, const frame_passage_in *in, frame_passage **passage);
-/** The same of a floor (IRC R502.8.1). */
+/** The same of a floor (IRC R502.8.1): headers hang between the joists on either side, and carry what is left of those that
+ * are cut. */
 FRAME_API frame_status frame_floor_passage(const frame_floor *floor, const frame_passage_in *in, frame_passage **passage);
 /** The same of a deck. */
 FRAME_API frame_status frame_deck_passage(const frame_deck *deck, const frame_passage_in *in, frame_passage **passage);
+
+/* ---- frames put together ---- */
+
+/** A frame put together of walls, floors, decks, stairs and sticks. Each part is first turned about its own origin,
+ * counterclockwise seen from above, and then moved: a point x, y, z of it comes to lie at
+ *
+ *   x_in + x cos(turn) - y sin(turn),   y_in + x sin(turn) + y cos(turn),   z_in + z.
+ *
+ * So a wall along the side of a building from one corner to the next, corners counterclockwise, is turned by that side's
+ * direction and moved to its first corner: its outside then looks outward. Walls that butt against others begin that wall's
+ * depth farther on. A floor's joists run along its x: turn it by 90 degrees for joists along the building's y, and move it
+ * to the corner that is then at its right. Parts are copied: they may be freed once added. */
+typedef struct frame_assembly frame_assembly;
+
+/** A piece of an assembly, where it stands. */
+typedef struct frame_assembly_piece {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind;  /**< What it is. */
+    frame_size size;        /**< Nominal size; not given for a section of no such size. */
+    double thickness_in;    /**< Thickness of its section. */
+    double depth_in;        /**< Depth of its section. */
+    double length_in;       /**< Length over all, long point to long point. */
+    double short_point_in;  /**< Short point to short point. */
+    double start_x_in;      /**< Where its axis starts, along x. */
+    double start_y_in;      /**< Along y. */
+    double start_z_in;      /**< Along z. */
+    double end_x_in;        /**< Where its axis ends, along x. */
+    double end_y_in;        /**< Along y. */
+    double end_z_in;        /**< Along z. */
+    double crown_x;         /**< Direction of its crown, along x. */
+    double crown_y;         /**< Along y. */
+    double crown_z;         /**< Along z. */
+    double start_deg;       /**< Angle of the cut at its start from square; not given for a stick that was added as one: see the stick. */
+    double end_deg;         /**< Angle of the cut at its end from square; not given for a stick that was added as one. */
+    const char *name;       /**< Name of the piece. */
+    const char *section;    /**< Its section as written. */
+    const char *of;         /**< Name of the part it belongs to. */
+    int32_t part;           /**< Number of that part, from 1, in the order they were added. */
+    int32_t spare;
+} frame_assembly_piece;
+
+/** Makes an assembly of nothing yet. Free it with frame_assembly_free. */
+FRAME_API frame_status frame_assembly_new(frame_assembly **assembly);
+/** Frees an assembly. NULL is allowed. */
+FRAME_API void frame_assembly_free(frame_assembly *assembly);
+/** Adds a wall. FRAME_OUT_OF_RANGE for places beyond 12,000 in, or turns beyond 720 degrees. */
+FRAME_API frame_status frame_assembly_add_wall(frame_assembly *assembly, const frame_wall *wall, double x_in, double y_in,
+                                               double z_in, double turn_deg);
+/** Adds a floor. */
+FRAME_API frame_status frame_assembly_add_floor(frame_assembly *assembly, const frame_floor *floor, double x_in,
+                                                double y_in, double z_in, double turn_deg);
+/** Adds a deck. */
+FRAME_API frame_status frame_assembly_add_deck(frame_assembly *assembly, const frame_deck *deck, double x_in, double y_in,
+                                               double z_in, double turn_deg);
+/** Adds a stair. */
+FRAME_API frame_status frame_assembly_add_stairs(frame_assembly *assembly, const frame_stairs *stairs, double x_in,
+                                                 double y_in, double z_in, double turn_deg);
+/** Adds a stick of any room, such as a rafter; kind tells what it is, and so what the code says of holes in it. */
+FRAME_API frame_status frame_assembly_add_stick(frame_assembly *assembly, const frame_stick *stick, frame_piece_kind kind,
+                                                double x_in, double y_in, double z_in, double turn_deg);
+/** Counts the pieces of an assembly. */
+FRAME_API size_t frame_assembly_piece_count(const frame_assembly *assembly);
+/** As frame_assembly_piece_at, for an item of a stated size. */
+FRAME_API frame_status frame_assembly_piece_at_sized(const frame_assembly *assembly, size_t index,
+                                                     frame_assembly_piece *item, size_t item_size);
+/** Gives a piece by its place in the list. Its texts live as long as the assembly. */
+static inline frame_status frame_assembly_piece_at(const frame_assembly *assembly, size_t index,
+                                                   frame_assembly_piece *item) {
+    return frame_assembly_piece_at_sized(assembly, index, item, sizeof *item);
+}
+/** Gives a piece of an assembly as a stick, by its place in the list. Free it with frame_stick_free. */
+FRAME_API frame_status frame_assembly_stick(const frame_assembly *assembly, size_t index, frame_stick **stick);
+/** As frame_assembly_fit, for an answer of a stated size. */
+FRAME_API frame_status frame_assembly_fit_sized(const frame_assembly *assembly, frame_fit_out *out, size_t out_size);
+/** Proves that no two pieces of an assembly share wood. */
+static inline frame_status frame_assembly_fit(const frame_assembly *assembly, frame_fit_out *out) {
+    return frame_assembly_fit_sized(assembly, out, sizeof *out);
+}
+/** Finds which members of an assembly a pipe, duct or vent meets, along the assembly's own axes: of a roof's rafters too
+ * (IRC R802.7.1). What would have to be cut is boxed out with headers as in a wall or a floor. */
+FRAME_API frame_status frame_assembly_passage(const frame_assembly *assembly, const frame_passage_in *in,
+                                              frame_passage **passage);
 
 FRAME_END
 

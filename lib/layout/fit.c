@@ -48,6 +48,23 @@ static int apart(const bounds *a, const bounds *b) {
     return 0;
 }
 
+frame_status frame_layout_shared(const frame_layout_set *set, size_t index, const frame_layout_set *other,
+                                 size_t other_index, double *shared) {
+    const bounds here = bounds_of(FRAME_LAYOUT_PIECE(set, index), 0);
+    const bounds there = bounds_of(FRAME_LAYOUT_PIECE(other, other_index), 0);
+    frame_stick *first = NULL, *second = NULL;
+    frame_stick_fit_out found;
+    *shared = 0;
+    if (apart(&here, &there)) return FRAME_OK;
+    frame_status status = frame_layout_stick(set, index, &first);
+    if (!status) status = frame_layout_stick(other, other_index, &second);
+    if (!status) status = frame_stick_fit(first, second, &found);
+    frame_stick_free(first);
+    frame_stick_free(second);
+    if (!status) *shared = found.overlap_in3;
+    return status;
+}
+
 typedef struct trial {
     const frame_layout_set *set;
     bounds *boxes;

@@ -19,6 +19,11 @@ static frame_code_member member_of(frame_piece_kind kind) {
         case FRAME_PIECE_TOP_PLATE:
         case FRAME_PIECE_CAP_PLATE:
             return FRAME_CODE_MEMBER_TOP_PLATE;
+        case FRAME_PIECE_RAFTER:
+        case FRAME_PIECE_JACK_RAFTER:
+            return FRAME_CODE_MEMBER_RAFTER;
+        case FRAME_PIECE_CEILING_JOIST:
+            return FRAME_CODE_MEMBER_CEILING_JOIST;
         case FRAME_PIECE_JOIST:
         case FRAME_PIECE_TAIL:
         case FRAME_PIECE_END_JOIST:
@@ -38,9 +43,10 @@ static frame_code_member member_of(frame_piece_kind kind) {
 }
 
 /* What carries nothing but itself may be cut as the work asks. */
-static int carries(frame_piece_kind kind) {
+int frame_passage_carries(frame_piece_kind kind) {
     return member_of(kind) != NO_RULE || kind == FRAME_PIECE_POST || kind == FRAME_PIECE_GUARD_POST ||
-           kind == FRAME_PIECE_STRINGER || kind == FRAME_PIECE_BACKING;
+           kind == FRAME_PIECE_STRINGER || kind == FRAME_PIECE_BACKING || kind == FRAME_PIECE_BOTTOM_PLATE ||
+           (kind >= FRAME_PIECE_HIP && kind <= FRAME_PIECE_BRACE);
 }
 
 static double along(vec3 v, int axis) {
@@ -113,7 +119,7 @@ frame_status frame_passage_judge(const frame_layout_piece *piece, const frame_pa
             "through.";
         return FRAME_OK;
     }
-    if (!carries(piece->kind)) {
+    if (!frame_passage_carries(piece->kind)) {
         v->reason =
             "It carries nothing but itself: cut it as the work asks, and put in another beside it where one is needed.";
         return FRAME_OK;

@@ -47,7 +47,7 @@ static bounds bounds_of_all(const frame_layout_set *set) {
 }
 
 /* The round passage is taken as the square round it: what clears that is clear. */
-frame_status frame_passage_stick(const frame_layout_set *set, const frame_passage_box *box, frame_stick **stick) {
+frame_status frame_passage_pipe(const frame_layout_set *set, const frame_passage_box *box, frame_stick **stick) {
     const bounds all = bounds_of_all(set);
     frame_stick_in in;
     double start[3], end[3];

@@ -111,7 +111,7 @@ frame_status frame_layout_no_answer(void) {
                       "answer: NULL is not an answer, or there is nowhere to put what is asked");
 }
 
-static frame_status no_piece(size_t index, size_t count) {
+frame_status frame_layout_no_item(size_t index, size_t count) {
     char valid[48];
     snprintf(valid, sizeof valid, "0..%zu (count %zu)", count ? count - 1 : 0, count);
     return frame_fail_number(FRAME_OUT_OF_RANGE, "index", (double)index, valid);
@@ -120,7 +120,7 @@ static frame_status no_piece(size_t index, size_t count) {
 frame_status frame_layout_stick(const frame_layout_set *set, size_t index, frame_stick **stick) {
     frame_stick_in in;
     frame_stick_plane few[8], *planes = few;
-    if (index >= set->pieces.count) return no_piece(index, set->pieces.count);
+    if (index >= set->pieces.count) return frame_layout_no_item(index, set->pieces.count);
     const frame_layout_piece *piece = FRAME_LAYOUT_PIECE(set, index);
     if (piece->cut_count > 8 && !(planes = frame_take_zeroed(piece->cut_count, sizeof *planes))) return FRAME_NO_MEMORY;
     take_place(piece, &in);

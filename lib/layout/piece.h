@@ -32,7 +32,8 @@ typedef struct frame_layout_piece {
 typedef struct frame_layout_set {
     frame_answer *answer; /* which owns the set and its texts */
     frame_array pieces, cuts;
-    const char *name; /* of the whole, for drawings */
+    const char *name;          /* of the whole, for drawings */
+    const frame_wall_in *wall; /* of a wall: what it was laid out by, without its lists; else NULL */
 } frame_layout_set;
 
 #define FRAME_LAYOUT_PIECE(set, i) (&FRAME_ITEM(frame_layout_piece, (set)->pieces, i))
@@ -78,8 +79,13 @@ frame_status frame_layout_check(const frame_layout_set *set, const char *field);
 frame_status frame_layout_stick(const frame_layout_set *set, size_t index, frame_stick **stick);
 /* Whether any two pieces share wood, given out as far as the caller's struct reaches. */
 frame_status frame_layout_give_fit(const frame_layout_set *set, frame_fit_out *out, size_t out_size);
+/* The wood that a piece of one set shares with one of another. */
+frame_status frame_layout_shared(const frame_layout_set *set, size_t index, const frame_layout_set *other,
+                                 size_t other_index, double *shared);
 /* For a call without an answer. */
 frame_status frame_layout_no_answer(void);
+/* For an index past the end of a list. */
+frame_status frame_layout_no_item(size_t index, size_t count);
 
 /* What a public item of a piece has in common with the others. */
 #define FRAME_LAYOUT_TELL(item, piece)                 \

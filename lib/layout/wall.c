@@ -213,6 +213,21 @@ static void give_plan(frame_wall_plan *plan) {
     frame_array_give(&plan->joints);
 }
 
+/* For a box-out later: what sizes its header. */
+static frame_status keep_in(const frame_wall_in *in, frame_layout_set *set) {
+    frame_wall_in *kept = frame_take_zeroed(1, sizeof *kept);
+    if (!kept) return FRAME_NO_MEMORY;
+    *kept = *in;
+    kept->openings = NULL;
+    kept->crossings = NULL;
+    kept->steps = NULL;
+    kept->blocking_in = NULL;
+    kept->name = NULL;
+    kept->opening_count = kept->crossing_count = kept->step_count = kept->blocking_count = 0;
+    set->wall = frame_answer_own(set->answer, kept, frame_give);
+    return set->wall ? FRAME_OK : FRAME_NO_MEMORY;
+}
+
 static frame_status solve(const frame_wall_in *in, frame_answer *answer, frame_wall_out *out, frame_working *w) {
     frame_wall_plan plan;
     memset(&plan, 0, sizeof plan);
@@ -220,7 +235,8 @@ static frame_status solve(const frame_wall_in *in, frame_answer *answer, frame_w
     plan.set = frame_layout_set_new(answer);
     if (!plan.set) return FRAME_NO_MEMORY;
     plan.set->name = frame_answer_text(answer, in->name ? in->name : "wall");
-    const frame_status status = lay_out(in, &plan, answer, w);
+    frame_status status = lay_out(in, &plan, answer, w);
+    if (!status) status = keep_in(in, plan.set);
     if (!status) sum_up(&plan, out, w);
     give_plan(&plan);
     return status;

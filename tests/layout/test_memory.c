@@ -84,6 +84,21 @@ static frame_status make_wall(void) {
     if (!status) status = frame_wall_fit(wall, &fit);
     if (!status) status = frame_wall_passage(wall, &ask, &passage);
     frame_passage_free(passage);
+    passage = NULL;
+    ask.x_in = 100; /* with a box-out, through an assembly */
+    ask.header_size = FRAME_SIZE(2, 6);
+    frame_assembly *assembly = NULL;
+    if (!status) status = frame_assembly_new(&assembly);
+    if (!status) status = frame_assembly_add_wall(assembly, wall, 3, 4, 5, 90);
+    if (!status) {
+        ask.way = FRAME_PASSAGE_X;
+        ask.x_in = FRAME_NOT_GIVEN;
+        ask.y_in = 104;
+        status = frame_assembly_passage(assembly, &ask, &passage);
+    }
+    if (!status && frame_passage_piece_count(passage) == 0) status = FRAME_IMPOSSIBLE;
+    frame_passage_free(passage);
+    frame_assembly_free(assembly);
     frame_drawing_free(drawing);
     frame_wall_free(wall);
     return status;
