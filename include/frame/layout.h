@@ -666,7 +666,8 @@ enum frame_floor_caution_values {
     FRAME_FLOOR_CAUTION_HEADER = 6,   /**< "headers". Headers over 48 in, and those that carry more than tail joists, want design; doubled ones are nailed together. */
     FRAME_FLOOR_CAUTION_SPLICE = 7,   /**< "splices". Plies of beams are spliced over posts: that breaks their continuity. */
     FRAME_FLOOR_CAUTION_SUPPORT = 8,  /**< "unsupported". Joists are longer than between two supports without a joint: they bear on every beam. */
-    FRAME_FLOOR_CAUTION_LAP = 9       /**< "lapped". Joists of every second bay lie a thickness nearer to the start: mark the far rim, and begin the sheets there, so much sooner. */
+    FRAME_FLOOR_CAUTION_LAP = 9,      /**< "lapped". Joists of every second bay lie a thickness nearer to the start: mark the far rim, and begin the sheets there, so much sooner. */
+    FRAME_FLOOR_CAUTION_BRIDGING = 10 /**< "bridging". Joists deeper than 2x12 want blocking or bridging no more than 8 ft apart (IRC R502.7.1). */
 };
 /** What a floor or deck leaves unchecked. */
 typedef int32_t frame_floor_not_checked;
@@ -708,6 +709,10 @@ typedef struct frame_floor_in {
     const double *blocking_in; /**< optional : 0..12000. Where rows of blocking lie along the joists. */
     size_t blocking_count; /**< count : 0..50. */
     const char *name;      /**< optional. Name of the floor, for its drawing. */
+    const double *bridging_in; /**< optional : 0..12000. Where rows of cross bridging lie along the joists: the middle between its two struts. */
+    size_t bridging_count; /**< count : 0..50. */
+    frame_size bridging_size; /**< "1x3". Nominal size of the bridging. */
+    int32_t spare;
 } frame_floor_in;
 
 /** Figures of a floor. */
@@ -727,6 +732,8 @@ typedef struct frame_floor_out {
     double cantilever_in; /**< Longest cantilever; 0 for none. */
     double longest_span_in; /**< Longest stretch between the middles of two supports, or the faces of ledgers. */
     double area_in2;      /**< Area, openings taken off. */
+    int32_t bridging;     /**< Pairs of cross bridging. */
+    int32_t spare;
 } frame_floor_out;
 
 /** A mark on the rims. */
@@ -754,7 +761,7 @@ typedef struct frame_floor_hanger {
 } frame_floor_hanger;
 
 /** A piece of a floor. Stages: 1 posts, ledgers and beams, 2 rims, 3 end joists and trimmers, 4 header joists, 5 joists and
- * tail joists, 6 blocks, 7 boards, 8 guards. */
+ * tail joists, 6 blocks and bridging, 7 boards, 8 guards. */
 typedef struct frame_floor_piece {
     uint32_t struct_size, struct_id;
     frame_piece_kind kind;  /**< What it is. */
@@ -907,6 +914,10 @@ typedef struct frame_deck_in {
     const double *board_stock_in; /**< optional : 24..720. Lengths of boards that can be had; 8 to 20 ft by 2 ft when none is given. */
     size_t board_stock_count; /**< count : 0..40. */
     const char *name;      /**< optional. Name of the deck, for its drawing. */
+    const double *bridging_in; /**< optional : 0..12000. Where rows of cross bridging lie along the joists: the middle between its two struts. */
+    size_t bridging_count; /**< count : 0..50. */
+    frame_size bridging_size; /**< "1x3". Nominal size of the bridging. */
+    int32_t spare;
 } frame_deck_in;
 
 /** Figures of a deck. */
@@ -960,7 +971,7 @@ typedef struct frame_deck_hanger {
 } frame_deck_hanger;
 
 /** A piece of a deck. Stages: 1 posts, ledgers and beams, 2 rims, 3 end joists and trimmers, 4 header joists, 5 joists and
- * tail joists, 6 blocks, 7 boards, 8 guards. */
+ * tail joists, 6 blocks and bridging, 7 boards, 8 guards. */
 typedef struct frame_deck_piece {
     uint32_t struct_size, struct_id;
     frame_piece_kind kind;  /**< What it is. */
@@ -1064,7 +1075,7 @@ enum frame_crowns_not_checked_values {
 /** Joists or rafters at hand, by their crowns. */
 typedef struct frame_crowns_in {
     uint32_t struct_size, struct_id;
-    const double *crowns_in; /**< required : 0..12. Crown of each piece as measured, in the order they are numbered. */
+    const double *crowns_in; /**< required : -12..12. Crown of each piece as measured, in the order they are numbered; negative where it points down as the piece lies. */
     size_t crown_count;      /**< count : 1..10000. */
     double limit_in;         /**< 0.5 : 0..12. Most crown that is used. */
     int32_t places;          /**< "as many as there are pieces" : 1..10000. Places to fill. */
@@ -1090,7 +1101,9 @@ typedef struct frame_crowns_place {
     uint32_t struct_size, struct_id;
     int32_t piece;   /**< Number of the piece, from 1. */
     int32_t number;  /**< Number of the place, from 1. */
-    double crown_in; /**< Its crown. */
+    double crown_in; /**< Its crown, up. */
+    frame_bool turn; /**< Turn it over: its crown was measured pointing down. */
+    int32_t spare;
 } frame_crowns_place;
 
 /** Sorts joists by crown: the straightest enough pieces, in the order that makes neighbours differ least. */
@@ -1324,6 +1337,60 @@ FRAME_API frame_status frame_assembly_fit_sized(const frame_assembly *assembly, 
 /** Proves that no two pieces of an assembly share wood. */
 static inline frame_status frame_assembly_fit(const frame_assembly *assembly, frame_fit_out *out) {
     return frame_assembly_fit_sized(assembly, out, sizeof *out);
+}
+/** The pieces of an assembly gathered for the saw: all of one shape in one gang, however they stand in the building. Made by
+ * frame_assembly_saw_list, freed by frame_saw_list_free. */
+typedef struct frame_saw_list frame_saw_list;
+
+/** Pieces of one shape, to be cut in one gang. */
+typedef struct frame_saw_list_gang {
+    uint32_t struct_size, struct_id;
+    frame_piece_kind kind; /**< What they are. */
+    frame_size size;       /**< Nominal size; not given for a section of no such size. */
+    double thickness_in;   /**< Thickness of their section. */
+    double depth_in;       /**< Depth of their section. */
+    double length_in;      /**< Length over all, long point to long point. */
+    double short_point_in; /**< Short point to short point. */
+    int32_t count;         /**< How many. */
+    int32_t first;         /**< Place among the assembly's pieces of the first of them: its stick has the marks to strike and the saw's settings. */
+    int32_t opposite;      /**< Number of the gang of their opposite hands, from 1; 0 for none. */
+    int32_t spare;
+    const char *name;      /**< What they are called. */
+    const char *section;   /**< Their section as written. */
+} frame_saw_list_gang;
+
+/** A piece as it is called for, in the order they go up. */
+typedef struct frame_saw_list_call {
+    uint32_t struct_size, struct_id;
+    int32_t piece;  /**< Its place among the assembly's pieces. */
+    int32_t gang;   /**< Number of its gang, from 1. */
+    int32_t number; /**< Its number within the gang, from 1. */
+    int32_t spare;
+} frame_saw_list_call;
+
+/** Gathers the pieces of an assembly for the saw. Pieces belong together when one can be turned to lie where the other does,
+ * corner by corner within 1/128 in; those with a crown to keep up (joists, rafters, beams, headers) are only turned end for
+ * end, never over. Gangs that are each other's mirror image name one another. Free it with frame_saw_list_free. */
+FRAME_API frame_status frame_assembly_saw_list(const frame_assembly *assembly, frame_saw_list **saw_list);
+/** Frees a saw list. NULL is allowed. */
+FRAME_API void frame_saw_list_free(frame_saw_list *saw_list);
+/** Counts the gangs. */
+FRAME_API size_t frame_saw_list_gang_count(const frame_saw_list *saw_list);
+/** As frame_saw_list_gang_at, for an item of a stated size. */
+FRAME_API frame_status frame_saw_list_gang_at_sized(const frame_saw_list *saw_list, size_t index, frame_saw_list_gang *item,
+                                                    size_t item_size);
+/** Gives a gang by its place in the list: in the order their first pieces go up. Its texts live as long as the saw list. */
+static inline frame_status frame_saw_list_gang_at(const frame_saw_list *saw_list, size_t index, frame_saw_list_gang *item) {
+    return frame_saw_list_gang_at_sized(saw_list, index, item, sizeof *item);
+}
+/** Counts the calls: the assembly's pieces. */
+FRAME_API size_t frame_saw_list_call_count(const frame_saw_list *saw_list);
+/** As frame_saw_list_call_at, for an item of a stated size. */
+FRAME_API frame_status frame_saw_list_call_at_sized(const frame_saw_list *saw_list, size_t index, frame_saw_list_call *item,
+                                                    size_t item_size);
+/** Gives a call by its place in the list. */
+static inline frame_status frame_saw_list_call_at(const frame_saw_list *saw_list, size_t index, frame_saw_list_call *item) {
+    return frame_saw_list_call_at_sized(saw_list, index, item, sizeof *item);
 }
 /** Finds which members of an assembly a pipe, duct or vent meets, along the assembly's own axes: of a roof's rafters too
  * (IRC R802.7.1). What would have to be cut is boxed out with headers as in a wall or a floor. */

@@ -1,4 +1,6 @@
 /* A frame put together of walls, floors, decks, stairs and sticks, each turned and moved to where it stands. */
+#include "layout/assembly.h"
+
 #include <math.h>
 
 #include "base/error.h"
@@ -186,6 +188,10 @@ frame_status frame_assembly_add_stick(frame_assembly *assembly, const frame_stic
     frame_array_give(&one.pieces);
     frame_array_give(&one.cuts);
     return status;
+}
+
+const frame_layout_set *frame_assembly_set(const frame_assembly *assembly) {
+    return &assembly->set;
 }
 
 size_t frame_assembly_piece_count(const frame_assembly *assembly) {

@@ -8,7 +8,7 @@
 
 typedef struct crowned {
     double crown;
-    int32_t piece;
+    int32_t piece, turn;
 } crowned;
 
 static int by_crown(const void *a, const void *b) {
@@ -35,6 +35,7 @@ static frame_status place_all(const frame_crowns_in *in, const crowned *sorted, 
         place->piece = piece->piece;
         place->number = i + 1;
         place->crown_in = piece->crown;
+        place->turn = piece->turn;
         if (i) out->step_in = fmax(out->step_in, fabs(piece->crown - last));
         last = piece->crown;
     }
@@ -44,7 +45,8 @@ static frame_status place_all(const frame_crowns_in *in, const crowned *sorted, 
 static frame_status solve(const frame_crowns_in *in, frame_answer *answer, frame_crowns_out *out, frame_working *w) {
     crowned *sorted = frame_take(in->crown_count * sizeof *sorted);
     if (!sorted) return FRAME_NO_MEMORY;
-    for (size_t i = 0; i < in->crown_count; i++) sorted[i] = (crowned){in->crowns_in[i], (int32_t)i + 1};
+    for (size_t i = 0; i < in->crown_count; i++)
+        sorted[i] = (crowned){fabs(in->crowns_in[i]), (int32_t)i + 1, in->crowns_in[i] < 0};
     qsort(sorted, in->crown_count, sizeof *sorted, by_crown);
     int32_t good = 0;
     while (good < (int32_t)in->crown_count && sorted[good].crown <= in->limit_in + 1e-9) good++;

@@ -238,6 +238,12 @@ static frame_status lay_out(frame_deck_plan *plan) {
     frame_platform_add_rims(p);
     frame_platform_add_joists(p);
     status = frame_platform_add_blocks(p, plan->in->blocking_in, plan->in->blocking_count);
+    if (!status) {
+        const frame_platform_bridging bridging = {plan->in->bridging_in, plan->in->blocking_in,
+                                                  plan->in->bridging_count, plan->in->blocking_count,
+                                                  plan->in->bridging_size};
+        status = frame_platform_add_bridging(p, &bridging);
+    }
     if (!status) status = frame_deck_add_boards(plan);
     if (!status) status = frame_deck_add_guard(plan);
     if (!status && p->failed) status = FRAME_NO_MEMORY;

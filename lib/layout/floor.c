@@ -149,6 +149,24 @@ static frame_status list_gangs(frame_platform *p, frame_answer *answer) {
     return status;
 }
 
+/* The longest stretch of the joists without a rim, ledger, beam or row of blocking or bridging. */
+static double unheld(const frame_floor_in *in, const frame_platform *p) {
+    double at = 0, longest = 0;
+    while (at < p->span) {
+        double next = p->span;
+        for (size_t i = 0; i < in->blocking_count; i++)
+            if (in->blocking_in[i] > at && in->blocking_in[i] < next) next = in->blocking_in[i];
+        for (size_t i = 0; i < in->bridging_count; i++)
+            if (in->bridging_in[i] > at && in->bridging_in[i] < next) next = in->bridging_in[i];
+        for (size_t i = 0; i < p->beams.count; i++)
+            if (FRAME_PLATFORM_BEAM(p, i)->at > at && FRAME_PLATFORM_BEAM(p, i)->at < next)
+                next = FRAME_PLATFORM_BEAM(p, i)->at;
+        longest = fmax(longest, next - at);
+        at = next;
+    }
+    return longest;
+}
+
 #define WARN_IF(condition, bit) \
     if (condition) out->cautions |= FRAME_BIT(FRAME_FLOOR_CAUTION_##bit)
 
@@ -169,6 +187,7 @@ static void sum_up(const frame_floor_in *in, const frame_platform *p, frame_floo
     out->blocks = 0;
     for (size_t i = 0; i < p->set->pieces.count; i++)
         out->blocks += FRAME_LAYOUT_PIECE(p->set, i)->kind == FRAME_PIECE_BLOCK;
+    out->bridging = frame_platform_bridged(p);
     out->hanger_total = (int32_t)p->hangers.count;
     out->edges_off = frame_platform_edges_off(p);
     out->joints = frame_platform_joints(p);
@@ -183,6 +202,7 @@ static void sum_up(const frame_floor_in *in, const frame_platform *p, frame_floo
     WARN_IF(p->hangers.count, HANGER);
     WARN_IF(in->near_end == FRAME_JOIST_END_LEDGER || in->far_end == FRAME_JOIST_END_LEDGER, LEDGER);
     WARN_IF(wide, HEADER);
+    WARN_IF(p->d > 11.25 + 1e-9 && unheld(in, p) > 96 + 1e-9, BRIDGING);
     WARN_IF(p->beams.count > p->bays.count - 1, SUPPORT);
     WARN_IF(p->bays.count > 1 && in->joint == FRAME_JOIST_JOINT_LAPPED, LAP);
     out->not_checked = FRAME_BIT(FRAME_FLOOR_UNCHECKED_STRENGTH) | FRAME_BIT(FRAME_FLOOR_UNCHECKED_POSTS) |
@@ -201,6 +221,11 @@ static frame_status lay_out(const frame_floor_in *in, frame_platform *p, frame_a
     frame_platform_add_rims(p);
     frame_platform_add_joists(p);
     status = frame_platform_add_blocks(p, in->blocking_in, in->blocking_count);
+    if (!status) {
+        const frame_platform_bridging bridging = {in->bridging_in, in->blocking_in, in->bridging_count,
+                                                  in->blocking_count, in->bridging_size};
+        status = frame_platform_add_bridging(p, &bridging);
+    }
     if (!status && p->failed) status = FRAME_NO_MEMORY;
     if (!status) status = frame_layout_check(p->set, "width_in");
     if (!status) status = list_gangs(p, answer);

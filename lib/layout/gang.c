@@ -15,11 +15,17 @@ static int near(double a, double b, double within) {
     return fabs(a - b) <= within;
 }
 
+/* Two bevels that lean the same way are another shape than two that lean together. */
+static int leans_alike(const frame_layout_piece *a, const frame_layout_piece *b) {
+    const double here = a->start_deg * a->end_deg, there = b->start_deg * b->end_deg;
+    return (here > 0) == (there > 0);
+}
+
 static int alike(const frame_layout_piece *a, const frame_layout_piece *b) {
     return a->kind == b->kind && a->size == b->size && near(a->thickness, b->thickness, 1e-6) &&
            near(a->depth, b->depth, 1e-6) && near(a->length, b->length, ALIKE) &&
            near(a->short_point, b->short_point, ALIKE) && near(fabs(a->start_deg), fabs(b->start_deg), 1e-6) &&
-           near(fabs(a->end_deg), fabs(b->end_deg), 1e-6) && a->cut_count == b->cut_count;
+           near(fabs(a->end_deg), fabs(b->end_deg), 1e-6) && leans_alike(a, b) && a->cut_count == b->cut_count;
 }
 
 frame_status frame_layout_gather(frame_layout_set *set, frame_array *gangs) {

@@ -89,6 +89,16 @@ frame_status frame_platform_place_joists(frame_platform *platform);
 void frame_platform_add_rims(frame_platform *platform);
 void frame_platform_add_joists(frame_platform *platform);
 void frame_platform_add_headers(frame_platform *platform);
+/* Rows of cross bridging, and the rows of blocking they keep off. */
+typedef struct frame_platform_bridging {
+    const double *rows, *blocks;
+    size_t count, block_count;
+    frame_size size;
+} frame_platform_bridging;
+frame_status frame_platform_add_bridging(frame_platform *platform, const frame_platform_bridging *given);
+/* Whether a place x, so far to either side, lies at an opening or its headers between two joists. */
+int frame_platform_in_hole(const frame_platform *platform, double x, double reach, double from, double to);
+int frame_platform_bridged(const frame_platform *platform);
 frame_status frame_platform_add_blocks(frame_platform *platform, const double *rows, size_t count);
 /* Refuses beams so near to one another that they, or what carries them, would meet. half: of the width of each. */
 frame_status frame_platform_check_beams(const frame_platform *platform, const double *half);

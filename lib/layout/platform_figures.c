@@ -100,6 +100,13 @@ int frame_platform_joists(const frame_platform *p) {
     return (int)p->members.count;
 }
 
+int frame_platform_bridged(const frame_platform *p) {
+    int struts = 0;
+    for (size_t i = 0; i < p->set->pieces.count; i++)
+        struts += FRAME_LAYOUT_PIECE(p->set, i)->kind == FRAME_PIECE_BRIDGING;
+    return struts / 2;
+}
+
 int frame_platform_joints(const frame_platform *p) {
     int joints = 0;
     for (size_t i = 0; i < p->members.count; i++) {

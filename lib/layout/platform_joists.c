@@ -1,5 +1,5 @@
 /* Joists on centres, bay by bay. One that would run into something fixed is set against it on the free side; one that
- * laps another over a beam lies beside it. */
+ * laps another over a beam lies beside it, and one that would lap into something fixed ends on the beam's middle. */
 #include <math.h>
 #include <stdlib.h>
 
@@ -15,12 +15,26 @@ typedef struct stretch {
     int bay, hole;
 } stretch;
 
-/* What the neighbouring bay has where laps reach into it: of bay b the joints before and after, if they are lapped. */
+/* Whether a joist of a neighbouring bay laps into this one. */
 static int reaches(const frame_platform *p, const stretch *s, const frame_platform_member *other) {
     const frame_platform_bay *bay = FRAME_PLATFORM_BAY(p, s->bay);
     if (p->joint != FRAME_JOIST_JOINT_LAPPED) return 0;
-    if (other->bay == s->bay - 1) return bay->joint_before && other->to > bay->from - p->lap / 2 + SAME;
-    return other->bay == s->bay + 1 && bay->joint_after && other->from < bay->to + p->lap / 2 - SAME;
+    if (other->bay == s->bay - 1) return bay->joint_before && other->to > bay->from + SAME;
+    return other->bay == s->bay + 1 && bay->joint_after && other->from < bay->to - SAME;
+}
+
+/* How far a joist laps past an end of its bay (1 the far one): not at all where something of the neighbouring bay lies.
+ */
+static double lap_at(const frame_platform *p, const stretch *s, double y, int far) {
+    const frame_platform_bay *bay = FRAME_PLATFORM_BAY(p, s->bay);
+    if (p->joint != FRAME_JOIST_JOINT_LAPPED || !(far ? bay->joint_after : bay->joint_before)) return 0;
+    for (size_t i = 0; i < p->members.count; i++) {
+        const frame_platform_member *other = FRAME_PLATFORM_MEMBER(p, i);
+        if (other->bay != s->bay + (far ? 1 : -1) || other->y >= y + p->t - SAME || other->y <= y - p->t + SAME)
+            continue;
+        if (far ? other->from < bay->to + p->lap / 2 - SAME : other->to > bay->from - p->lap / 2 + SAME) return 0;
+    }
+    return p->lap / 2;
 }
 
 static const frame_platform_member *in_the_way(const frame_platform *p, const stretch *s, double y) {
@@ -54,9 +68,7 @@ static double settle(const frame_platform *p, const stretch *s, double y) {
 /* A joist from joint to joint, lapping over; or the tails that an opening leaves of it. */
 static int add_joist(frame_platform *p, const stretch *s, double y) {
     const frame_platform_bay *bay = FRAME_PLATFORM_BAY(p, s->bay);
-    const int lapped = p->joint == FRAME_JOIST_JOINT_LAPPED;
-    const double from = bay->from - (bay->joint_before && lapped ? p->lap / 2 : 0);
-    const double to = bay->to + (bay->joint_after && lapped ? p->lap / 2 : 0);
+    const double from = bay->from - lap_at(p, s, y, 0), to = bay->to + lap_at(p, s, y, 1);
     frame_platform_member member = {y, from, to, FRAME_PIECE_JOIST, s->bay, s->hole};
     if (s->hole < 0) return frame_array_push(&p->members, &member) != NULL;
     const frame_platform_hole *hole = FRAME_PLATFORM_HOLE(p, s->hole);

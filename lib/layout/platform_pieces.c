@@ -158,10 +158,10 @@ void frame_platform_add_headers(frame_platform *p) {
     }
 }
 
-static int in_hole(const frame_platform *p, double x, double from, double to) {
+int frame_platform_in_hole(const frame_platform *p, double x, double reach, double from, double to) {
     for (size_t i = 0; i < p->holes.count; i++) {
         const frame_platform_hole *hole = FRAME_PLATFORM_HOLE(p, i);
-        const double beside = hole->headers * p->t + p->gap + p->t / 2;
+        const double beside = hole->headers * p->t + p->gap + reach;
         if (x > hole->x - beside - 1e-9 && x < hole->x + hole->length + beside + 1e-9 &&
             from < hole->y + hole->width - 1e-9 && to > hole->y + 1e-9)
             return 1;
@@ -175,7 +175,7 @@ static void add_row(frame_platform *p, double x, int *number) {
     for (size_t i = 0; i < p->members.count; i++) {
         const frame_platform_member *member = FRAME_PLATFORM_MEMBER(p, i);
         if (member->from > x + half - 1e-9 || member->to < x - half + 1e-9) continue;
-        if (far != FRAME_NOT_GIVEN && member->y - far > 1 && !in_hole(p, x, far, member->y))
+        if (far != FRAME_NOT_GIVEN && member->y - far > 1 && !frame_platform_in_hole(p, x, half, far, member->y))
             frame_platform_add(p, FRAME_STAGE_BLOCKS, FRAME_PIECE_BLOCK, ++*number, &p->joist, (vec3){x, far, z},
                                (vec3){x, member->y, z}, (vec3){0, 0, 1});
         far = fmax(far, member->y + p->t);
@@ -189,7 +189,10 @@ frame_status frame_platform_add_blocks(frame_platform *p, const double *rows, si
             if (fabs(rows[i] - rows[k]) < p->t - 1e-9)
                 return frame_fail_number(FRAME_IMPOSSIBLE, "blocking_in", rows[i], "rows at least a thickness apart");
     const double near = frame_platform_end(p, 0) + p->t / 2, far = p->span - frame_platform_end(p, 1) - p->t / 2;
-    for (size_t i = 0; i < count; i++)
-        if (rows[i] >= near - 1e-9 && rows[i] <= far + 1e-9) add_row(p, rows[i], &number);
+    for (size_t i = 0; i < count; i++) {
+        if (rows[i] < near - 1e-9 || rows[i] > far + 1e-9)
+            return frame_fail_number(FRAME_IMPOSSIBLE, "blocking_in", rows[i], "a place between the rims");
+        add_row(p, rows[i], &number);
+    }
     return FRAME_OK;
 }

@@ -393,7 +393,7 @@ static void random_deck(void) {
 }
 
 START_TEST(random_decks_fit) {
-    const int rounds = random_rounds(150, 2000);
+    const int rounds = random_rounds(200, 2000);
     int solved = 0;
     for (int i = 0; i < rounds; i++) {
         random_deck();
@@ -414,7 +414,7 @@ START_TEST(random_decks_fit) {
 END_TEST
 
 START_TEST(joists_by_crown) {
-    const double crowns[] = {0.25, 0, 0.375, 0.125, 0.75, 0.0625, 0.5};
+    const double crowns[] = {0.25, 0, 0.375, -0.125, 0.75, 0.0625, -0.5}; /* two lie crown down */
     frame_crowns_in ask;
     frame_crowns_out found;
     frame_crowns *order = NULL;
@@ -431,6 +431,8 @@ START_TEST(joists_by_crown) {
     for (size_t i = 0; i < 6; i++) {
         frame_crowns_place_at(order, i, &place);
         ck_assert_int_eq(place.piece, rising[i]);
+        ck_assert_int_eq(place.turn, rising[i] == 4 || rising[i] == 7);
+        ck_assert_double_ge(place.crown_in, 0);
     }
     ck_assert_double_eq(found.step_in, 0.125);
     frame_crowns_free(order);

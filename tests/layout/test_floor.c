@@ -206,6 +206,20 @@ START_TEST(an_opening_piece_by_piece) {
 }
 END_TEST
 
+/* Lengths are the kernel's. */
+static void check_lengths(void) {
+    for (size_t i = 0; i < frame_floor_piece_count(floor_made); i++) {
+        const frame_floor_piece piece = piece_at(i);
+        frame_stick *stick = NULL;
+        frame_stick_lengths_out lengths;
+        ck_assert_msg(!frame_floor_stick(floor_made, i, &stick), "%s: %s", piece.name, frame_error_text());
+        frame_stick_lengths(stick, &lengths);
+        ck_assert_double_eq_tol(lengths.long_point_in, piece.length_in, 1e-7);
+        ck_assert_double_eq_tol(lengths.short_point_in, piece.short_point_in, 1e-7);
+        frame_stick_free(stick);
+    }
+}
+
 static void check_clear(void) {
     for (size_t o = 0; o < in.opening_count; o++) {
         frame_stick_in box;
@@ -256,6 +270,39 @@ static void check_spacing(double x) {
     }
 }
 
+static double first_joint(void) {
+    double first = in.span_in;
+    for (size_t i = 0; i < in.beam_count; i++) first = fmin(first, beams[i].at_in);
+    return first;
+}
+
+/* Of the pieces alone: at a place along the joists, each sheet edge has half an inch of joist on either side. */
+static void check_edges(double x) {
+    const double sheet = in.spacing_in == 19.2 ? 96 : 48;
+    for (double e = in.datum_in + sheet * ceil((0.5 - in.datum_in) / sheet); e < in.width_in - 0.5; e += sheet) {
+        double from = e, to = e;
+        int open = 0;
+        for (size_t o = 0; o < in.opening_count; o++)
+            open |= x > openings[o].x_in - 4 && x < openings[o].x_in + openings[o].length_in + 4 &&
+                    e > openings[o].y_in - 0.5 && e < openings[o].y_in + openings[o].width_in + 0.5;
+        for (int grown = 1; grown && !open;) { /* joists set tight together hold it as one */
+            grown = 0;
+            for (size_t i = 0; i < frame_floor_piece_count(floor_made); i++) {
+                const frame_floor_piece piece = piece_at(i);
+                if (piece.kind < FRAME_PIECE_END_JOIST || piece.kind > FRAME_PIECE_DOUBLE ||
+                    piece.kind == FRAME_PIECE_HEADER_JOIST || piece.start_x_in > x || piece.end_x_in < x)
+                    continue;
+                const double low = piece.start_y_in - 0.75, high = piece.start_y_in + 0.75;
+                if (low > to + 1e-9 || high < from - 1e-9 || (low >= from - 1e-9 && high <= to + 1e-9)) continue;
+                from = fmin(from, low);
+                to = fmax(to, high);
+                grown = 1;
+            }
+        }
+        if (!open) ck_assert_msg(from <= e - 0.5 + 1e-9 && to >= e + 0.5 - 1e-9, "sheet edge %g at x = %g: %g..%g; spacing %g datum %g width %g joint %d edges off %d beams %zu ends %d %d", e, x, from, to, in.spacing_in, in.datum_in, in.width_in, in.joint, out.edges_off, in.beam_count, in.near_end, in.far_end);
+    }
+}
+
 static void random_floor(void) {
     const double spacings[] = {12, 16, 19.2, 24};
     begin(random_between(100, 420), random_between(100, 400));
@@ -293,8 +340,11 @@ START_TEST(random_floors_fit) {
     for (int i = 0; i < rounds; i++) {
         random_floor();
         const double rows[] = {in.span_in / 3, in.span_in * 0.7};
+        const double struts[] = {in.span_in * random_between(0.4, 0.65)};
         in.blocking_in = rows;
         in.blocking_count = 2;
+        in.bridging_in = struts;
+        in.bridging_count = (size_t)random_whole(0, 1);
         const frame_status status = frame_floor_solve(&in, &floor_made, NULL);
         if (status == FRAME_IMPOSSIBLE) continue; /* an opening over a joint, or a span too long for the stock */
         ck_assert_msg(!status, "%s", frame_error_text());
@@ -302,8 +352,10 @@ START_TEST(random_floors_fit) {
         solved++;
         check_fit();
         check_clear();
+        check_lengths();
         ck_assert_double_le(out.widest_in, in.spacing_in + 1e-9);
         for (double x = 8; x < in.span_in - 8; x += 11.7) check_spacing(x);
+        for (double x = 8; x < first_joint() - 4; x += 11.7) check_edges(x);
         if (in.joint == FRAME_JOIST_JOINT_BUTTED) ck_assert_int_eq(out.edges_off, 0);
         finish();
     }
@@ -356,6 +408,55 @@ START_TEST(absurd_floors) {
 }
 END_TEST
 
+/* Cross bridging: two struts between each two joists, from edge to edge, that share no wood with anything. */
+START_TEST(cross_bridging) {
+    const double rows[] = {72}, blocks[] = {75};
+    begin(144, 192);
+    in.bridging_in = rows;
+    in.bridging_count = 1;
+    solve();
+    check_fit();
+    check_lengths();
+    ck_assert_int_eq(out.bridging, 12); /* 192 in at 16: 12 bays */
+    for (size_t i = 0; i < frame_floor_piece_count(floor_made); i++) {
+        const frame_floor_piece strut = piece_at(i);
+        if (strut.kind != FRAME_PIECE_BRIDGING) continue;
+        /* A parallelogram 3/4 in thick: its ends are as high as the joist less its rise. */
+        const double lean = strut.start_deg * 3.14159265358979323846 / 180;
+        const double c = strut.end_y_in - strut.start_y_in - 2 * cos(lean); /* the axis goes an inch past its cuts */
+        ck_assert_double_eq_tol(c * tan(lean) + 0.75 / cos(lean), 9.25, 1e-9);
+        ck_assert_double_eq_tol(strut.length_in, c / cos(lean) + 0.75 * tan(lean), 1e-9);
+    }
+    in.blocking_in = blocks;
+    in.blocking_count = 1;
+    refused(FRAME_IMPOSSIBLE, "bridging_in");
+    in.blocking_count = 0;
+    const double off[] = {3};
+    in.bridging_in = off;
+    refused(FRAME_IMPOSSIBLE, "bridging_in");
+    in.bridging_in = rows;
+    in.bridging_size = FRAME_SIZE(4, 4);
+    refused(FRAME_IMPOSSIBLE, "bridging_size");
+    in.bridging_count = 0; /* IRC R502.7.1: deeper than 2x12, more than 8 ft without */
+    in.size = FRAME_SIZE(2, 14);
+    solve();
+    ck_assert(FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_BRIDGING));
+    in.bridging_size = FRAME_NOT_GIVEN_INT;
+    in.bridging_count = 1;
+    solve();
+    ck_assert(!FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_BRIDGING));
+    in.bridging_count = 0;
+    in.span_in = 96;
+    solve();
+    ck_assert(!FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_BRIDGING));
+    in.span_in = 144;
+    in.size = FRAME_SIZE(2, 12);
+    solve();
+    ck_assert(!FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_BRIDGING));
+    finish();
+}
+END_TEST
+
 START_TEST(working_and_drawing) {
     frame_working *w = NULL;
     frame_text *text = NULL;
@@ -401,6 +502,7 @@ int main(void) {
     tcase_add_test(tests, random_floors_fit);
     tcase_add_test(tests, other_refusals);
     tcase_add_test(tests, absurd_floors);
+    tcase_add_test(tests, cross_bridging);
     tcase_add_test(tests, working_and_drawing);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

@@ -78,6 +78,10 @@ def make(handle):
     if handle == "passage":
         wall = frame.wall(**good.copy(good.INPUTS["wall"]))
         return wall.passage(way="across", edition="2021", x_in=24, z_in=50, width_in=4)
+    if handle == "saw_list":
+        assembly = frame.assembly()
+        assembly.add_stick(frame.rafter(**good.copy(good.INPUTS["rafter"])).stick(), "rafter", 0, 0, 0, 30)
+        return assembly.saw_list()
     for name, calculation in api.calculations.items():
         if handle == name or handle in [view["view"] for view in calculation["views"]]:
             result = getattr(frame, name)(**good.copy(good.INPUTS.get(name, {})))
