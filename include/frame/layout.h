@@ -384,10 +384,13 @@ typedef struct frame_wall_opening {
     int32_t header_plies;   /**< "2 on edge, 1 flat" : 1..6. Plies of the header. */
     frame_turned header_turned; /**< "on edge where the wall bears". How the header lies. */
     frame_header_at header_at; /**< opening. Where the header lies. */
-    frame_bool filler;      /**< yes. Fill the header up to the wall's depth, where up to 1 in is missing. */
+    frame_bool filler;      /**< yes. Fill the header up to the wall's depth, where no more than filler_most_in is missing. */
     int32_t jacks;          /**< "by the code table where supports is given, else 1" : 0..6. Jack studs at each side. */
     int32_t kings;          /**< "by the code table where the wind is given, or the edition is 2015; else 1" : 1..8. King studs at each side. */
     int32_t sills;          /**< 1 : 1..2. Plies of the sill. */
+    double filler_most_in;  /**< 1 : 0..24. Most that is filled: a single ply's filler may be as thick as what it leaves of the wall. */
+    frame_bool caps;        /**< no. A stud laid flat under a header on edge, and another on it unless plates are: what a single ply takes (IRC R602.7.1, from memory). */
+    int32_t spare;
 } frame_wall_opening;
 /** Sets up an opening: every field not given. */
 FRAME_ELEMENT(wall_opening);
@@ -424,7 +427,8 @@ enum frame_wall_caution_values {
     FRAME_WALL_CAUTION_SINGLE = 6,   /**< "single_plate". Under a single top plate the rafters or joists stand centred over studs within 1 in (IRC R602.3.2, from memory). */
     FRAME_WALL_CAUTION_BRACE = 7,    /**< "brace". Brace the wall both ways as it is stood up, before anything is set on it. */
     FRAME_WALL_CAUTION_CODE = 8,     /**< "code". Headers, jacks or kings by the code table hold within its scope and edition; local amendments govern. */
-    FRAME_WALL_CAUTION_CUT_PLATE = 9 /**< "cut_plate". The bottom plate is listed as it is when the doorways are cut out: run it through while the wall is framed and stood. */
+    FRAME_WALL_CAUTION_CUT_PLATE = 9, /**< "cut_plate". The bottom plate is listed as it is when the doorways are cut out: run it through while the wall is framed and stood. */
+    FRAME_WALL_CAUTION_SINGLE_PLY = 10 /**< "single_ply". A header of a single ply takes a flat member under it and one on it (IRC R602.7.1, from memory): see caps. */
 };
 /** What a wall leaves unchecked. */
 typedef int32_t frame_wall_not_checked;

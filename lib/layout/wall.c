@@ -85,7 +85,7 @@ static void count_pieces(const frame_wall_plan *plan, frame_wall_out *out) {
     if (condition) out->cautions |= FRAME_BIT(FRAME_WALL_CAUTION_##bit)
 
 static void sum_up(frame_wall_plan *plan, frame_wall_out *out, frame_working *w) {
-    int doors = 0, looked_up = 1;
+    int doors = 0, single = 0, looked_up = 1;
     count_pieces(plan, out);
     out->height_in = plan->height;
     FRAME_HEADING(w, "Rake");
@@ -101,13 +101,17 @@ static void sum_up(frame_wall_plan *plan, frame_wall_out *out, frame_working *w)
     out->known = plan->known;
     out->passes = plan->passes;
     for (size_t i = 0; i < plan->holes.count; i++) {
-        doors |= FRAME_WALL_HOLE(plan, i)->door;
-        looked_up &= FRAME_WALL_HOLE(plan, i)->code_span != FRAME_NOT_GIVEN;
+        const frame_wall_hole *hole = FRAME_WALL_HOLE(plan, i);
+        doors |= hole->door;
+        single |= hole->plies == 1 && hole->turned == FRAME_TURNED_ON_EDGE && !hole->caps &&
+                  hole->header.thickness < plan->d - 1e-9;
+        looked_up &= hole->code_span != FRAME_NOT_GIVEN;
     }
     out->cautions = plan->cautions | FRAME_BIT(FRAME_WALL_CAUTION_ONE_HOOK) | FRAME_BIT(FRAME_WALL_CAUTION_BRACE);
     WARN_IF(plan->holes.count, HEADER);
     WARN_IF(out->edges_off, EDGES);
     WARN_IF(doors, CUT_PLATE);
+    WARN_IF(single, SINGLE_PLY);
     WARN_IF(plan->in->top_plates == 1, TIE);
     WARN_IF(plan->in->top_plates == 1 && plan->in->bearing, SINGLE);
     out->not_checked = FRAME_BIT(FRAME_WALL_UNCHECKED_STUDS) | FRAME_BIT(FRAME_WALL_UNCHECKED_BRACING) |

@@ -17,7 +17,8 @@ typedef struct frame_wall_hole {
     frame_layout_section header;   /* one ply */
     frame_turned turned;
     frame_header_at at;
-    int door, filler, jacks, kings, sills, plies;
+    int door, filler, caps, jacks, kings, sills, plies;
+    double filler_most;
     int number; /* as it was given, from 1 */
     double code_span;
     const char *source;

@@ -21,7 +21,8 @@ static frame_status check_depth(const frame_wall_plan *plan, const frame_wall_ho
 
 static frame_status place_header(const frame_wall_plan *plan, frame_wall_hole *hole) {
     const int flat = hole->turned == FRAME_TURNED_FLAT;
-    const double height = flat ? hole->plies * hole->header.thickness : hole->header.depth;
+    const int caps = hole->caps ? hole->at == FRAME_HEADER_AT_PLATES ? 1 : 2 : 0;
+    const double height = flat ? hole->plies * hole->header.thickness : hole->header.depth + caps * plan->t;
     const double head = hole->bottom + hole->head, room = lowest_top(plan, hole);
     if (head + height > room + 1e-9)
         return frame_fail_number(FRAME_IMPOSSIBLE, "head_in", hole->head,
@@ -56,6 +57,8 @@ static frame_status take_hole(frame_wall_plan *plan, const frame_wall_opening *o
                             .at = opening->header_at,
                             .door = opening->sill_in == 0,
                             .filler = opening->filler,
+                            .filler_most = opening->filler_most_in,
+                            .caps = opening->caps,
                             .sills = opening->sills,
                             .number = number,
                             .code_span = FRAME_NOT_GIVEN,
@@ -64,6 +67,9 @@ static frame_status take_hole(frame_wall_plan *plan, const frame_wall_opening *o
         return frame_fail_number(FRAME_IMPOSSIBLE, "at_in", opening->at_in, "a place within the wall");
     hole.bottom = frame_wall_bottom(plan, hole.from, 1);
     frame_status status = frame_wall_size_header(plan, opening, &hole, answer);
+    if (!status && hole.caps && hole.turned == FRAME_TURNED_FLAT)
+        status = frame_fail(FRAME_CONFLICT, "caps", "yes", "no, or a header on edge",
+                            "caps: a header that lies flat takes none; turn it on edge, or leave caps out");
     if (!status) status = check_depth(plan, &hole);
     if (!status) status = check_heights(plan, &hole);
     if (!status) status = place_header(plan, &hole);

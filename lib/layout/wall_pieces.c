@@ -113,14 +113,15 @@ static frame_layout_piece *add_level(frame_wall_plan *plan, frame_piece_kind kin
 /* Plies on edge stand flush with both faces, the filler, or air, between the last two. */
 static void add_header_on_edge(frame_wall_plan *plan, const frame_wall_hole *hole, int *number, int *fillers) {
     const double thickness = hole->header.thickness, beside = hole->jacks * plan->t;
-    const double z = (hole->header_low + hole->header_top) / 2, gap = plan->d - hole->plies * thickness;
+    const double gap = plan->d - hole->plies * thickness;
+    const double z = hole->header_low + hole->caps * plan->t + hole->header.depth / 2;
     for (int i = 0; i < hole->plies; i++) {
         const int last = i == hole->plies - 1 && hole->plies > 1;
         const double y = last ? plan->d - thickness / 2 : (i + 0.5) * thickness;
         add_level(plan, FRAME_PIECE_HEADER, "header", ++*number, &hole->header, hole, (vec3){hole->from - beside, y, z},
                   hole->to + beside, 1);
     }
-    if (!hole->filler || gap < 1e-6 || gap > 1 + 1e-9) return;
+    if (!hole->filler || gap < 1e-6 || gap > hole->filler_most + 1e-9) return;
     const double low = (hole->plies > 1 ? hole->plies - 1 : 1) * thickness;
     const frame_layout_section filler = {gap, hole->header.depth, FRAME_NOT_GIVEN_INT,
                                          frame_layout_measures(plan->set->answer, gap, hole->header.depth), 0};
@@ -136,14 +137,26 @@ static void add_header_flat(frame_wall_plan *plan, const frame_wall_hole *hole, 
                   hole->to + beside, 0);
 }
 
+/* A stud laid flat under the header, and one on it unless the plates are. */
+static void add_caps(frame_wall_plan *plan, const frame_wall_hole *hole, int *number) {
+    const double beside = hole->jacks * plan->t, half = plan->t / 2;
+    const double above = hole->header_low + plan->t + hole->header.depth;
+    for (int i = 0; i < 2; i++)
+        if (i == 0 || above < hole->header_top - 1e-9)
+            add_level(plan, FRAME_PIECE_HEAD, "header cap", ++*number, &plan->stud, hole,
+                      (vec3){hole->from - beside, plan->d / 2, i ? above + half : hole->header_low + half},
+                      hole->to + beside, 0);
+}
+
 void frame_wall_add_holes(frame_wall_plan *plan) {
-    int headers = 0, fillers = 0, sills = 0, heads = 0;
+    int caps = 0, headers = 0, fillers = 0, sills = 0, heads = 0;
     for (size_t h = 0; h < plan->holes.count; h++) {
         const frame_wall_hole *hole = FRAME_WALL_HOLE(plan, h);
         if (hole->turned == FRAME_TURNED_FLAT)
             add_header_flat(plan, hole, &headers);
         else
             add_header_on_edge(plan, hole, &headers, &fillers);
+        if (hole->caps) add_caps(plan, hole, &caps);
         const double head = hole->bottom + hole->head;
         if (hole->header_low > head + 1e-9)
             add_level(plan, FRAME_PIECE_HEAD, "head plate", ++heads, &plan->stud, hole,

@@ -180,7 +180,37 @@ START_TEST(headers_of_other_kinds) {
     in.size = FRAME_SIZE(2, 6);
     solve();
     ck_assert_int_eq(count_of(FRAME_PIECE_FILLER), 0); /* 2 in are missing: air */
+    ck_assert(FRAME_HAS(out.cautions, FRAME_WALL_CAUTION_SINGLE_PLY));
     check_fit();
+    opening->filler_most_in = 1.99;
+    solve();
+    ck_assert_int_eq(count_of(FRAME_PIECE_FILLER), 0);
+    opening->filler_most_in = 2;
+    opening->head_in = 80;
+    opening->caps = 1; /* 80 in, a cap, 7-1/4, a cap */
+    solve();
+    ck_assert(!FRAME_HAS(out.cautions, FRAME_WALL_CAUTION_SINGLE_PLY));
+    ck_assert_int_eq(count_of(FRAME_PIECE_FILLER), 1);
+    ck_assert_int_eq(count_of(FRAME_PIECE_HEAD), 2);
+    frame_wall_header_at(wall, 0, &header);
+    ck_assert_double_eq(header.bottom_in, 80);
+    ck_assert_double_eq(header.top_in, 80 + 1.5 + 7.25 + 1.5);
+    check_fit();
+    opening->header_at = FRAME_HEADER_AT_PLATES; /* the plates are the upper cap */
+    opening->head_in = 70;
+    solve();
+    frame_wall_header_at(wall, 0, &header);
+    ck_assert_double_eq_tol(header.bottom_in, 94.125 - 7.25 - 1.5, 1e-9);
+    ck_assert_int_eq(count_of(FRAME_PIECE_HEAD), 2); /* the lower cap, and the head plate of the opening */
+    check_fit();
+    opening->header_turned = FRAME_TURNED_FLAT;
+    opening->header_at = FRAME_HEADER_AT_OPENING;
+    opening->header_size = FRAME_SIZE(2, 6);
+    refused(FRAME_CONFLICT, "openings[0].caps");
+    opening->header_turned = FRAME_TURNED_ON_EDGE;
+    opening->header_size = FRAME_SIZE(4, 8);
+    opening->head_in = 82.5;
+    opening->caps = 0;
     opening->header_plies = 2;
     refused(FRAME_IMPOSSIBLE, "openings[0].header_plies");
     opening->header_plies = 1;
@@ -609,6 +639,9 @@ static void random_wall(void) {
         opening->header_at = random_whole(1, 2);
         opening->sills = random_whole(1, 2);
         opening->header_size = FRAME_SIZE(2, 6);
+        opening->header_plies = random_whole(1, 2);
+        opening->filler_most_in = random_whole(0, 1) ? 5 : FRAME_NOT_GIVEN;
+        opening->caps = random_whole(0, 3) == 0;
         if (in.bottom_slope > 0) opening->sill_in = fmax(opening->sill_in, 0);
         at += width + 14;
     }
