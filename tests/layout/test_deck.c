@@ -392,6 +392,33 @@ static void random_deck(void) {
                 random_between(16, 40));
 }
 
+/* No piece, of frame or boards, lies in an opening. */
+static void check_clear(void) {
+    for (size_t o = 0; o < in.opening_count; o++) {
+        frame_stick_in box;
+        frame_stick *hole = NULL;
+        frame_stick_in_init(&box);
+        box.thickness_in = 7.25 + 1;
+        box.depth_in = openings[o].width_in;
+        box.crown_x = box.crown_z = 0;
+        box.crown_y = 1;
+        box.start_x_in = openings[o].x_in;
+        box.end_x_in = openings[o].x_in + openings[o].length_in;
+        box.start_y_in = box.end_y_in = openings[o].y_in + openings[o].width_in / 2;
+        box.start_z_in = box.end_z_in = (7.25 + 1) / 2;
+        ck_assert_msg(!frame_stick_new(&box, &hole), "%s", frame_error_text());
+        for (size_t i = 0; i < frame_deck_piece_count(deck); i++) {
+            frame_stick *stick = NULL;
+            frame_stick_fit_out fit;
+            ck_assert_int_eq(frame_deck_stick(deck, i, &stick), FRAME_OK);
+            ck_assert_int_eq(frame_stick_fit(stick, hole, &fit), FRAME_OK);
+            ck_assert_msg(fit.overlap_in3 < 1e-6, "%s lies in an opening", piece_at(i).name);
+            frame_stick_free(stick);
+        }
+        frame_stick_free(hole);
+    }
+}
+
 START_TEST(random_decks_fit) {
     const int rounds = random_rounds(200, 2000);
     int solved = 0;
@@ -403,6 +430,7 @@ START_TEST(random_decks_fit) {
         frame_deck_result(deck, &out);
         solved++;
         check_fit();
+        check_clear();
         check_lengths();
         ck_assert_double_le(out.widest_in, in.spacing_in + 1e-9);
         const double oh = in.overhang_in;
