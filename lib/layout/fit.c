@@ -3,6 +3,7 @@
 
 #include "layout/piece.h"
 #include "layout_facts.h"
+#include "timber/meet.h"
 
 /* Less than this is the rounding of two faces that touch. */
 #define SHARED_LEAST 1e-6
@@ -53,15 +54,15 @@ frame_status frame_layout_shared(const frame_layout_set *set, size_t index, cons
     const bounds here = bounds_of(FRAME_LAYOUT_PIECE(set, index), 0);
     const bounds there = bounds_of(FRAME_LAYOUT_PIECE(other, other_index), 0);
     frame_stick *first = NULL, *second = NULL;
-    frame_stick_fit_out found;
+    frame_meeting found = {0, 0, NULL, NULL};
     *shared = 0;
     if (apart(&here, &there)) return FRAME_OK;
     frame_status status = frame_layout_stick(set, index, &first);
     if (!status) status = frame_layout_stick(other, other_index, &second);
-    if (!status) status = frame_stick_fit(first, second, &found);
+    if (!status) status = frame_stick_meet(first, second, &found);
     frame_stick_free(first);
     frame_stick_free(second);
-    if (!status) *shared = found.overlap_in3;
+    if (!status) *shared = found.overlap;
     return status;
 }
 
@@ -77,16 +78,16 @@ static frame_status make_stick(const trial *all, size_t index) {
 }
 
 static frame_status try_pair(const trial *all, size_t first, size_t second, frame_fit_out *fit) {
-    frame_stick_fit_out found;
+    frame_meeting found = {0, 0, NULL, NULL};
     frame_status status = make_stick(all, first);
     if (!status) status = make_stick(all, second);
-    if (!status) status = frame_stick_fit(all->sticks[first], all->sticks[second], &found);
+    if (!status) status = frame_stick_meet(all->sticks[first], all->sticks[second], &found);
     if (status) return status;
     fit->pairs++;
-    if (found.overlap_in3 < SHARED_LEAST) return FRAME_OK;
+    if (found.overlap < SHARED_LEAST) return FRAME_OK;
     fit->overlaps++;
-    if (found.overlap_in3 <= fit->overlap_in3) return FRAME_OK;
-    fit->overlap_in3 = found.overlap_in3;
+    if (found.overlap <= fit->overlap_in3) return FRAME_OK;
+    fit->overlap_in3 = found.overlap;
     fit->first = (int32_t)(first < second ? first : second);
     fit->second = (int32_t)(first < second ? second : first);
     return FRAME_OK;

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 
 #include "layout/passage.h"
+#include "timber/meet.h"
 
 typedef struct bounds {
     double low[3], high[3];
@@ -73,11 +74,11 @@ frame_status frame_passage_pipe(const frame_layout_set *set, const frame_passage
 
 frame_status frame_passage_share(const frame_layout_set *set, size_t index, const frame_stick *pipe, double *overlap) {
     frame_stick *stick = NULL;
-    frame_stick_fit_out fit;
+    frame_meeting found = {0, 0, NULL, NULL};
     frame_status status = frame_layout_stick(set, index, &stick);
-    if (!status) status = frame_stick_fit(stick, pipe, &fit);
+    if (!status) status = frame_stick_meet(stick, pipe, &found);
     frame_stick_free(stick);
-    if (!status) *overlap = fit.overlap_in3;
+    if (!status) *overlap = found.overlap;
     return status;
 }
 
