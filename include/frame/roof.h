@@ -1030,6 +1030,97 @@ FRAME_ANSWER_LIST(roof_sheathing, course, courses);
 /** The nailers. */
 FRAME_ANSWER_LIST(roof_sheathing, nailer, nailers);
 
+/** Which of the two roofs that meet. */
+typedef int32_t frame_meeting_roof;
+enum frame_meeting_roof_values {
+    FRAME_MEETING_MAIN = 1, /**< "main" | "house". The main roof. */
+    FRAME_MEETING_OTHER = 2 /**< "other" | "addition" | "dormer" | "porch". The roof that runs into it. */
+};
+/** Cautions that go with roofs that meet. */
+typedef int32_t frame_roof_meet_caution;
+enum frame_roof_meet_caution_values {
+    FRAME_ROOF_MEET_CAUTION_APART = 0, /**< "apart". The roofs do not meet in a line: one lies wholly over the other, or they miss. */
+    FRAME_ROOF_MEET_CAUTION_WALL = 1, /**< "wall". Upright faces of one roof stand in the other: a wall meets a slope there, which needs its flashing and a cricket where water is held. */
+    FRAME_ROOF_MEET_CAUTION_SNOW = 2, /**< "snow". Snow drifts and slides where roofs of different heights meet: see roof_snow. */
+    FRAME_ROOF_MEET_CAUTION_MEASURE = 3 /**< "measure". Measure both roofs again before cutting. */
+};
+/** What is left unchecked where roofs meet. */
+typedef int32_t frame_roof_meet_not_checked;
+enum frame_roof_meet_not_checked_values {
+    FRAME_ROOF_MEET_UNCHECKED_STRENGTH = 0 /**< "strength". Whether the rafters below hold what now stands on them. */
+};
+
+/** Two roofs over plans that overlap: each as for roof_solve. */
+typedef struct frame_roof_meet_in {
+    uint32_t struct_size, struct_id;
+    const frame_roof_corner *corners; /**< required. Corners of the main roof's building lines. */
+    size_t corner_count;              /**< count : 1..2000. */
+    const double *slopes;             /**< required : 0..2. Slope of each edge of it, or one for all. */
+    size_t slope_count;               /**< count : 1..2000. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge of it is: hip, gable or wall. */
+    size_t kind_count;                /**< count : 0..2000. */
+    const frame_roof_corner *other_corners; /**< required. Corners of the other roof's building lines, in the same axes; it may reach as far under the main roof as you like. */
+    size_t other_corner_count;              /**< count : 1..2000. */
+    const double *other_slopes;             /**< required : 0..2. Slope of each edge of the other roof, or one for all. */
+    size_t other_slope_count;               /**< count : 1..2000. */
+    const frame_roof_kind *other_kinds;     /**< optional. What each edge of the other roof is: hip, gable or wall. */
+    size_t other_kind_count;                /**< count : 0..2000. */
+    double other_height_in;                 /**< required : -2400..2400. How much higher than the main roof's the other's plane of the corners lies. */
+} frame_roof_meet_in;
+
+/** The figures of two roofs that meet. */
+typedef struct frame_roof_meet_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : roof_meet_caution. Cautions. */
+    uint64_t not_checked; /**< bits : roof_meet_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double meeting_length_in;  /**< True length of all lines in which sloping roofs meet: the valleys on the main roof. */
+    double main_area_in2;      /**< Area of the main roof. */
+    double main_covered_in2;   /**< What of it the other roof covers. */
+    double other_area_in2;     /**< Area of the other roof. */
+    double other_buried_in2;   /**< What of that lies under the main roof, and is not built. */
+    double seen_area_in2;      /**< Area of what is seen of both: what water runs over. */
+} frame_roof_meet_out;
+
+/** A line in which a face of each roof meet. */
+typedef struct frame_roof_meet_line {
+    uint32_t struct_size, struct_id;
+    int32_t main_face;  /**< The face of the main roof, as roof_solve numbers them. */
+    int32_t other_face; /**< The face of the other roof. */
+    double from_x_in;   /**< Its lower end, along x. */
+    double from_y_in;   /**< The lower end along y. */
+    double from_z_in;   /**< Its height above the main roof's plane of the corners. */
+    double to_x_in;     /**< Its upper end, along x. */
+    double to_y_in;     /**< The upper end along y. */
+    double to_z_in;     /**< Its height. */
+    double length_in;   /**< True length. */
+    double run_in;      /**< Length in plan. */
+    double rise_in;     /**< Height from the lower end to the upper. */
+    double main_deg;    /**< Angle on the main roof's face between the line and the eave. */
+    double other_deg;   /**< Angle on the other roof's face between the line and the eave. */
+} frame_roof_meet_line;
+
+/** A face of either roof, and what is seen of it. */
+typedef struct frame_roof_meet_face {
+    uint32_t struct_size, struct_id;
+    frame_meeting_roof roof; /**< Which roof. */
+    int32_t face;            /**< The face, as roof_solve numbers them. */
+    double area_in2;         /**< Its area. */
+    double under_in2;        /**< What of it lies under the other roof. */
+    double seen_in2;         /**< What remains. */
+} frame_roof_meet_face;
+
+/** Finds where two roofs meet: an addition against the house, a dormer on a face, a porch under an eave. Each is solved over its own plan;
+ * of both, the higher is seen. Lines in which they meet, faces and areas covered, buried and seen. FRAME_IMPOSSIBLE as for
+ * roof_solve, its field named for the roof at fault. */
+FRAME_ANSWER(roof_meet);
+/** The lines in which faces of both roofs meet. */
+FRAME_ANSWER_LIST(roof_meet, line, lines);
+/** The sloping faces, those of the main roof first. */
+FRAME_ANSWER_LIST(roof_meet, face, faces);
+
 FRAME_END
 
 #endif
