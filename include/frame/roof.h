@@ -1121,6 +1121,153 @@ FRAME_ANSWER_LIST(roof_meet, line, lines);
 /** The sloping faces, those of the main roof first. */
 FRAME_ANSWER_LIST(roof_meet, face, faces);
 
+/** How a gable stud is turned. */
+typedef int32_t frame_stud_turned;
+enum frame_stud_turned_values {
+    FRAME_STUD_ON_EDGE = 1, /**< "on edge". Its narrow face in the wall's plane, as in any wall: the top is a bevel. */
+    FRAME_STUD_FLAT = 2     /**< "flat". Its wide face in the wall's plane: the top is a mitre. */
+};
+/** Cautions that go with gable studs. */
+typedef int32_t frame_gable_studs_caution;
+enum frame_gable_studs_caution_values {
+    FRAME_GABLE_STUDS_CAUTION_TALL = 0, /**< "tall". A gable wall over a tall space needs studs that run through to the roof, or a braced joint. */
+    FRAME_GABLE_STUDS_CAUTION_SLOPE = 1 /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+};
+/** What gable studs leave unchecked. */
+typedef int32_t frame_gable_studs_not_checked;
+enum frame_gable_studs_not_checked_values {
+    FRAME_GABLE_STUDS_UNCHECKED_WIND = 0 /**< "wind". Whether they hold the wind on the gable: see column_check. */
+};
+/** The studs of a gable, from the plate up to the end rafters. */
+typedef struct frame_gable_studs_in {
+    uint32_t struct_size, struct_id;
+    double span_in;    /**< required : >0..2400. Width of the gable, level, between the outsides of the walls. */
+    double slope;      /**< required : >0..2. Slope of both roofs, rise over run. */
+    double spacing_in; /**< 16 : >0..96. Spacing on centres. */
+    double first_in;   /**< "the spacing" : >0..2400. From the outside of the wall to the centre of the first stud. */
+    double under_in;   /**< 0 : -48..480. Height above the plate, at the outside of the wall, of the plane the studs reach: the rafters' under side. */
+    double thickness_in; /**< 1.5 : >0..24. Thickness of the studs. */
+    double depth_in;   /**< 3.5 : >0..24. Depth of the studs. */
+    frame_stud_turned turned; /**< on edge. How they are turned. */
+    int32_t spare;
+} frame_gable_studs_in;
+/** What gable studs have in common. */
+typedef struct frame_gable_studs_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : gable_studs_caution. Cautions. */
+    uint64_t not_checked; /**< bits : gable_studs_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t count;        /**< Studs. */
+    double difference_in; /**< Common difference: what each is longer than the one before. */
+    double point_in;      /**< What the long point of a top is above its short point. */
+    double mitre_deg;     /**< The saw's mitre for the tops; 0 on edge. */
+    double bevel_deg;     /**< The saw's bevel for the tops; 0 flat. */
+} frame_gable_studs_out;
+/** A gable stud. */
+typedef struct frame_gable_studs_piece {
+    uint32_t struct_size, struct_id;
+    double distance_in;    /**< From the outside of the wall to its centre. */
+    double long_point_in;  /**< From the plate to the long point of its top. */
+    double short_point_in; /**< From the plate to the short point. */
+    frame_bool peak;       /**< It stands under the ridge, its top cut on both sides. */
+    frame_hand hand;       /**< The side its top falls to, seen from the first stud's wall looking along the gable's inside: left on the first half. Not given for one under the ridge. */
+} frame_gable_studs_piece;
+/** Finds the studs of a gable: lengths, common difference, and the cut of their tops. A stud that would be shorter than nothing is left out. */
+FRAME_ANSWER(gable_studs);
+/** The studs, from the first wall to the other. */
+FRAME_ANSWER_LIST(gable_studs, piece, pieces);
+/** Gives a stud as a stick, by its place in the list: upright, the gable along x. Free it with frame_stick_free. */
+FRAME_API frame_status frame_gable_studs_stick(const frame_gable_studs *studs, size_t index, frame_stick **stick);
+
+/** Cautions that go with a collar tie. */
+typedef int32_t frame_collar_tie_caution;
+enum frame_collar_tie_caution_values {
+    FRAME_COLLAR_TIE_CAUTION_NO_TIE = 0, /**< "no_tie". In the upper third it holds the ridge together against uplift, and never counts as a tie against thrust. */
+    FRAME_COLLAR_TIE_CAUTION_RAISED = 1, /**< "raised". A tie above the plate bends the rafters and carries more thrust than one at the plate: thrust_factor. */
+    FRAME_COLLAR_TIE_CAUTION_SLOPE = 2 /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+};
+/** What a collar tie leaves unchecked. */
+typedef int32_t frame_collar_tie_not_checked;
+enum frame_collar_tie_not_checked_values {
+    FRAME_COLLAR_TIE_UNCHECKED_STRENGTH = 0 /**< "strength". Whether tie, nails and rafters hold: see code_heel_nails. */
+};
+/** A level tie between a pair of rafters, nailed to their sides, its ends cut to the slope. */
+typedef struct frame_collar_tie_in {
+    uint32_t struct_size, struct_id;
+    double run_in;      /**< required : >0..1200. Run of the rafters, from the outside of the plate's framing to the centre of the ridge. */
+    double slope;       /**< required : >0..2. Slope of the roof, rise over run. */
+    double height_in;   /**< required : 0..1200. Height of the tie's lower edge above the plates. */
+    double depth_in;    /**< required : >0..24. Depth of the tie. */
+    double thickness_in; /**< 1.5 : >0..24. Thickness of the tie. */
+    double height_above_plate_in; /**< 0 : 0..48. Height above plate of the roof plane at the building line. */
+    const char *name;   /**< optional. Name of the piece, for its drawing. */
+} frame_collar_tie_in;
+/** A collar tie: lengths, cut, and how it bears thrust. */
+typedef struct frame_collar_tie_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : collar_tie_caution. Cautions. */
+    uint64_t not_checked; /**< bits : collar_tie_not_checked. What was not checked. */
+    frame_known known;    /**< The factor for thrust is recalled; the rest is geometry. */
+    int32_t spare;
+    double length_in;     /**< Along its lower edge, long point to long point. */
+    double top_length_in; /**< Along its upper edge. */
+    double mitre_deg;     /**< The saw's mitre for both ends: from square. */
+    double height_share;  /**< Height of its lower edge over that of the ridge, both above the plates. */
+    double thrust_factor; /**< What the thrust at the plate is multiplied by in a tie so high: 1 / (1 - share). Not given in the upper third. */
+} frame_collar_tie_out;
+/** Finds lengths and cuts of a collar tie. FRAME_IMPOSSIBLE when it would stand above the roof, or be cut to nothing. */
+FRAME_CALCULATION(collar_tie);
+/** The tie as a stick: level along x, the ridge at x = run_in, the plates' top at z = 0. Free it with frame_stick_free. */
+FRAME_VIEW(collar_tie, stick);
+/** Draws the tie. Free the drawing with frame_drawing_free. */
+FRAME_VIEW(collar_tie, drawing);
+
+/** How a fascia stands. */
+typedef int32_t frame_fascia_stands;
+enum frame_fascia_stands_values {
+    FRAME_FASCIA_PLUMB = 1, /**< "plumb". Upright, on plumb-cut tails. */
+    FRAME_FASCIA_SQUARE = 2 /**< "square to the roof" | "square". On tails cut square. */
+};
+/** Cautions that go with the mitre of a fascia. */
+typedef int32_t frame_fascia_mitre_caution;
+enum frame_fascia_mitre_caution_values {
+    FRAME_FASCIA_MITRE_CAUTION_COMPOUND = 0, /**< "compound". Mitre and bevel at once: guard, support the piece, try a test cut. */
+    FRAME_FASCIA_MITRE_CAUTION_PAST_TILT = 1 /**< "past_tilt". A bevel over the 45 degrees many saws tilt to: cut another way. */
+};
+/** What the mitre of a fascia leaves unchecked. */
+typedef int32_t frame_fascia_mitre_not_checked;
+enum frame_fascia_mitre_not_checked_values {
+    FRAME_FASCIA_MITRE_UNCHECKED_AS_BUILT = 0 /**< "as_built". Whether the tails stand in line and the corner is what was given. */
+};
+/** Where two fascias of roofs of one slope meet at a corner. */
+typedef struct frame_fascia_mitre_in {
+    uint32_t struct_size, struct_id;
+    double slope;        /**< required : >0..2. Slope of both roofs, rise over run. */
+    double corner_deg;   /**< 90 : >0..<180. Angle of the corner of the walls, inside the building; of an inner corner, outside. */
+    double depth_in;     /**< 5.5 : >0..24. Depth of the board, for its stick. */
+    double thickness_in; /**< 1.5 : >0..24. Thickness of the board, for its stick. */
+    frame_fascia_stands stands; /**< plumb. How the board stands. */
+    int32_t spare;
+} frame_fascia_mitre_in;
+/** The saw's setting for a fascia's corner. */
+typedef struct frame_fascia_mitre_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : fascia_mitre_caution. Cautions. */
+    uint64_t not_checked; /**< bits : fascia_mitre_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double tilt_deg;      /**< How far the board leans from plumb. */
+    double mitre_deg;     /**< The saw's mitre, on the board's face, from square. */
+    double bevel_deg;     /**< The saw's bevel. */
+} frame_fascia_mitre_out;
+/** Finds mitre and bevel of fascias that meet at a corner. */
+FRAME_CALCULATION(fascia_mitre);
+/** The end of such a board as a stick, along x, its corner at x = 0. Free it with frame_stick_free. */
+FRAME_VIEW(fascia_mitre, stick);
+
 FRAME_END
 
 #endif
