@@ -226,6 +226,218 @@ FRAME_ANSWER_LIST(stock_plan, offcut, offcuts);
 /** The strips of ripped boards, board by board. */
 FRAME_ANSWER_LIST(stock_plan, strip, strips);
 
+/* -- sheets -- */
+
+/** A corner of a polygon on a sheet. As a tuple or array: x, y. */
+typedef struct frame_sheet_corner {
+    uint32_t struct_size, struct_id;
+    double x_in; /**< required : -1e5..1e5. Distance to the right. */
+    double y_in; /**< required : -1e5..1e5. Distance up. */
+} frame_sheet_corner;
+/** Sets up a corner: every field not given. */
+FRAME_ELEMENT(sheet_corner);
+
+/** A kind of part wanted: any polygon whose edges do not cross or touch. As a tuple or array: corners, count. */
+typedef struct frame_sheet_part {
+    uint32_t struct_size, struct_id;
+    const frame_sheet_corner *corners; /**< required. Its corners in order, either way round. */
+    size_t corner_count;               /**< count : 3..500. */
+    int32_t count;                     /**< 1 : 1..1000000. How many. */
+    int32_t spare;
+    const char *name; /**< optional. Name of the part ("lake side, third course"). */
+} frame_sheet_part;
+/** Sets up a part: every field not given. */
+FRAME_ELEMENT(sheet_part);
+
+/** A rectangular sheet that can be had. As a tuple or array: width, length, price, available. */
+typedef struct frame_sheet_size {
+    uint32_t struct_size, struct_id;
+    double width_in;   /**< required : >0..1e5. Width of the sheet. */
+    double length_in;  /**< required : >0..1e5. Length of the sheet. */
+    double price;      /**< required : 0..1e6. Price of one sheet, in the user's money. */
+    int32_t available; /**< optional : 0..1000000. How many there are; without it, as many as are needed. */
+    int32_t spare;
+    const char *name;  /**< optional. Name of the sheet. */
+} frame_sheet_size;
+/** Sets up a sheet size: every field not given. */
+FRAME_ELEMENT(sheet_size);
+
+/** A polygon on hand, as an earlier plan left it. As a tuple or array: corners, count, price. */
+typedef struct frame_sheet_offcut {
+    uint32_t struct_size, struct_id;
+    const frame_sheet_corner *corners; /**< required. Its corners in order, either way round; x runs as on the sheet it came from. */
+    size_t corner_count;               /**< count : 3..500. */
+    int32_t count;                     /**< 1 : 0..1000000. How many there are. */
+    int32_t spare;
+    double price;                      /**< 0 : 0..1e6. What using one costs. */
+    const char *name;                  /**< optional. Name of the offcut. */
+} frame_sheet_offcut;
+/** Sets up an offcut: every field not given. */
+FRAME_ELEMENT(sheet_offcut);
+
+/** A hole, knot or other spot of an offcut that no part may touch. As a tuple or array: offcut, corners. */
+typedef struct frame_sheet_hole {
+    uint32_t struct_size, struct_id;
+    int32_t offcut; /**< required : 0..1000. Place of the offcut in the list of offcuts, from 0. */
+    int32_t spare;
+    const frame_sheet_corner *corners; /**< required. Its corners in order, either way round, in the offcut's own distances. */
+    size_t corner_count;               /**< count : 3..500. */
+} frame_sheet_hole;
+/** Sets up a hole: every field not given. */
+FRAME_ELEMENT(sheet_hole);
+
+/** How a part may be turned on a sheet. */
+typedef int32_t frame_sheet_turns;
+enum frame_sheet_turns_values {
+    FRAME_SHEET_TURNS_NONE = 1,    /**< "none". Only as it is drawn. */
+    FRAME_SHEET_TURNS_HALF = 2,    /**< "half". As drawn or by 180 degrees: the strength axis stays. */
+    FRAME_SHEET_TURNS_QUARTER = 3, /**< "quarter". By any number of right angles: the strength axis does not count. */
+    FRAME_SHEET_TURNS_ANY = 4      /**< "any". By any angle; angles that lay an edge along a side of the sheet are tried. */
+};
+
+/** How sheets are cut. */
+typedef int32_t frame_sheet_cuts;
+enum frame_sheet_cuts_values {
+    FRAME_SHEET_CUTS_FREE = 1,    /**< "free". Cuts may end anywhere, as a plunged saw or a jigsaw makes them. */
+    FRAME_SHEET_CUTS_STRAIGHT = 2 /**< "straight" | "through". Every cut that parts one piece from another runs straight from side to side of what is left. */
+};
+
+/** A side of a sheet. */
+typedef int32_t frame_sheet_side;
+enum frame_sheet_side_values {
+    FRAME_SHEET_SIDE_WIDTH = 1, /**< "width". Along the sheet's width. */
+    FRAME_SHEET_SIDE_LENGTH = 2 /**< "length". Along the sheet's length. */
+};
+
+/** Cautions that go with a plan of sheets. */
+typedef int32_t frame_sheet_caution;
+enum frame_sheet_caution_values {
+    FRAME_SHEET_CAUTION_TRUE_SHEET = 0,   /**< "true_sheet". Measure the sheets and offcuts in hand, their squareness and edges, before cutting to this plan. */
+    FRAME_SHEET_CAUTION_NOT_PROVEN = 1,   /**< "not_proven". A better plan may exist, down to the bound. */
+    FRAME_SHEET_CAUTION_ALONG_LENGTH = 2, /**< "along_length". The parts' x runs along the sheet's length: along its width they do not fit. */
+    FRAME_SHEET_CAUTION_AXIS_TURNED = 3,  /**< "axis_turned". Some parts lie turned against the strength axis they were drawn with. */
+    FRAME_SHEET_CAUTION_MIRRORED = 4,     /**< "mirrored". Some parts are cut with the sheet's face down. */
+    FRAME_SHEET_CAUTION_INNER_CORNER = 5, /**< "inner_corner". Some parts have inner corners, which a straight cut cannot finish: stop short and end the cut with a narrow blade. */
+    FRAME_SHEET_CAUTION_STOPPED = 6       /**< "stopped". The search was stopped by the time limit: another run may come to another plan. */
+};
+/** What a plan of sheets leaves unchecked. */
+typedef int32_t frame_sheet_not_checked;
+enum frame_sheet_not_checked_values {
+    FRAME_SHEET_UNCHECKED_EDGES = 0,   /**< "edges". Whether tongued, grooved or sealed edges lie where they are needed. */
+    FRAME_SHEET_UNCHECKED_SUPPORTS = 1 /**< "supports". Whether each part spans two or more spaces and is wide enough: the spacing of supports and the least strip were not given. */
+};
+
+/** Parts wanted, and sheets and offcuts to cut them from. */
+typedef struct frame_sheet_plan_in {
+    uint32_t struct_size, struct_id;
+    const frame_sheet_part *parts;     /**< required. The parts wanted. */
+    size_t part_count;                 /**< count : 1..1000. */
+    const frame_sheet_size *sheets;    /**< optional. The sheets that can be had. */
+    size_t sheet_count;                /**< count : 0..100. */
+    const frame_sheet_offcut *offcuts; /**< optional. Polygons on hand; parts that fit go there first. */
+    size_t offcut_count;               /**< count : 0..1000. */
+    const frame_sheet_hole *holes;     /**< optional. Holes in the offcuts. */
+    size_t hole_count;                 /**< count : 0..1000. */
+    frame_sheet_turns turns;           /**< half. How a part may be turned. */
+    frame_sheet_cuts cuts;             /**< free. How sheets are cut. */
+    frame_sheet_side x_along;          /**< "width, or length when parts fit only so". Which side of a sheet the parts' x runs along. */
+    frame_sheet_side strength;         /**< "the longer side". Which side of a sheet its strength axis runs along. */
+    frame_bool reversible;             /**< no. Whether a part may be cut with the sheet's face down, mirrored. */
+    int32_t spare;
+    double kerf_in;                    /**< 0.125 : 0..2. What one cut turns to dust: parts lie at least so far apart. */
+    double support_spacing_in;         /**< optional : >0..96. Spacing of the supports across the strength axis: every part must reach over two spaces along the axis. */
+    double least_strip_in;             /**< optional : >0..96. Least width of a part across the strength axis. */
+    double least_offcut_in;            /**< 3 : 0..1e4. What is left is kept as an offcut where it is somewhere at least so wide both ways (common practice). */
+    double time_limit_s;               /**< optional : >0..1e6. Time the search may take; without it a fixed amount of work is done, the same on every machine. */
+} frame_sheet_plan_in;
+
+/** Figures of a plan of sheets. */
+typedef struct frame_sheet_plan_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : sheet_caution. Cautions. */
+    uint64_t not_checked; /**< bits : sheet_not_checked. What was not checked. */
+    frame_known known;    /**< Prices and sizes from the caller. */
+    frame_bool optimal;   /**< Whether it is proven that no plan costs less, nor uses fewer sheets at that cost. */
+    int32_t sheets_used;  /**< Sheets to buy; offcuts on hand do not count. */
+    int32_t bound;        /**< No plan uses fewer sheets. */
+    double cost;          /**< Price of all sheets and offcuts of the plan. */
+    double cost_bound;    /**< No plan costs less than this. */
+    int32_t offcuts_used; /**< Offcuts on hand that are cut. */
+    int32_t parts_cut;    /**< Parts cut. */
+    int32_t sheets_by_area;    /**< Sheets by area alone: the parts' area over that of the largest sheet, rounded up. */
+    int32_t sheets_one_a_part; /**< Parts that need a sheet each when every part gets its own: the dearest way. */
+    double part_area_in2;      /**< Area of all parts. */
+    double sheet_area_in2;     /**< Area of all sheets and offcuts of the plan. */
+    double offcut_area_in2;    /**< Area of the offcuts that are kept. */
+    double waste_share;        /**< Share of the sheets' area that is not in a part. */
+    double lost_share;         /**< Share of the sheets' area that is neither in a part nor in an offcut that is kept. */
+} frame_sheet_plan_out;
+
+/** A sheet or offcut of the plan. */
+typedef struct frame_sheet_plan_sheet {
+    uint32_t struct_size, struct_id;
+    double x_in;          /**< How far it reaches along x. */
+    double y_in;          /**< How far it reaches along y. */
+    double price;         /**< Its price. */
+    double part_area_in2; /**< Area of the parts on it. */
+    double waste_share;   /**< Share of its area that is not in a part. */
+    int32_t sheet;        /**< Place of its kind in the list of sheets, from 0; -1 for an offcut. */
+    int32_t offcut;       /**< Place of its kind in the list of offcuts, from 0; -1 for a sheet. */
+    int32_t same_as;      /**< The first sheet of the plan that is cut alike: its own place when it is the first. */
+    int32_t spare;
+    const char *name;         /**< Name of the sheet or offcut. */
+    uint32_t placement_first; /**< range : placements. The parts on it. */
+    uint32_t placement_count; /**< count. */
+} frame_sheet_plan_sheet;
+
+/** A part on a sheet: mirrored (x to the left) if it says so, then turned counterclockwise, then moved. */
+typedef struct frame_sheet_plan_placement {
+    uint32_t struct_size, struct_id;
+    double x_in;     /**< Where the point 0, 0 of the part's drawing comes to lie, along x. */
+    double y_in;     /**< Where it comes to lie, along y. */
+    double turn_deg; /**< How far the part is turned, counterclockwise. */
+    int32_t part;    /**< Place of its kind in the list of parts, from 0. */
+    int32_t sheet;   /**< The sheet of the plan it lies on, from 0. */
+    frame_bool mirrored; /**< Whether it is cut with the sheet's face down. */
+    int32_t spare;
+    const char *name;      /**< Name of the part. */
+    uint32_t corner_first; /**< range : corners. Its corners on the sheet, in the part's own order. */
+    uint32_t corner_count; /**< count. */
+} frame_sheet_plan_placement;
+
+/** What is left of a sheet and kept. */
+typedef struct frame_sheet_plan_offcut {
+    uint32_t struct_size, struct_id;
+    double area_in2; /**< Its area, holes taken off. */
+    double wide_in;  /**< The side of the widest square found in it, along the sheet's sides. */
+    int32_t sheet;   /**< The sheet of the plan it is left of, from 0. */
+    int32_t hole_of; /**< -1 for an offcut; for a hole in one, the place of that offcut in this list. */
+    uint32_t corner_first; /**< range : corners. Its corners on the sheet, counterclockwise. */
+    uint32_t corner_count; /**< count. */
+} frame_sheet_plan_offcut;
+
+/** A point of an outline. */
+typedef struct frame_sheet_plan_corner {
+    uint32_t struct_size, struct_id;
+    double x_in; /**< Distance from the left side of the sheet. */
+    double y_in; /**< Distance from its lower side. */
+} frame_sheet_plan_corner;
+
+/** Cuts parts from sheets for little money: offcuts on hand first, then the cheapest set of sheets that was found, with a
+ * bound below which no plan can go. Parts lie at least a kerf apart and may touch the sheet's sides. FRAME_IMPOSSIBLE when
+ * a part's edges cross (both are named), a part fits no sheet however it is turned, or the sheets available do not suffice;
+ * FRAME_TOO_LARGE beyond 20,000 parts. */
+FRAME_ANSWER(sheet_plan);
+/** The sheets, offcuts on hand first. */
+FRAME_ANSWER_LIST(sheet_plan, sheet, sheets);
+/** The parts, sheet by sheet. */
+FRAME_ANSWER_LIST(sheet_plan, placement, placements);
+/** What is left and kept. */
+FRAME_ANSWER_LIST(sheet_plan, offcut, offcuts);
+/** The corners of parts and offcuts. */
+FRAME_ANSWER_LIST(sheet_plan, corner, corners);
+
 FRAME_END
 
 #endif
