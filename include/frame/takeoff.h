@@ -241,7 +241,7 @@ FRAME_ELEMENT(sheet_corner);
 typedef struct frame_sheet_part {
     uint32_t struct_size, struct_id;
     const frame_sheet_corner *corners; /**< required. Its corners in order, either way round. */
-    size_t corner_count;               /**< count : 3..500. */
+    size_t corner_count;               /**< count : 1..500. At least 3. */
     int32_t count;                     /**< 1 : 1..1000000. How many. */
     int32_t spare;
     const char *name; /**< optional. Name of the part ("lake side, third course"). */
@@ -266,7 +266,7 @@ FRAME_ELEMENT(sheet_size);
 typedef struct frame_sheet_offcut {
     uint32_t struct_size, struct_id;
     const frame_sheet_corner *corners; /**< required. Its corners in order, either way round; x runs as on the sheet it came from. */
-    size_t corner_count;               /**< count : 3..500. */
+    size_t corner_count;               /**< count : 1..500. At least 3. */
     int32_t count;                     /**< 1 : 0..1000000. How many there are. */
     int32_t spare;
     double price;                      /**< 0 : 0..1e6. What using one costs. */
@@ -281,7 +281,7 @@ typedef struct frame_sheet_hole {
     int32_t offcut; /**< required : 0..1000. Place of the offcut in the list of offcuts, from 0. */
     int32_t spare;
     const frame_sheet_corner *corners; /**< required. Its corners in order, either way round, in the offcut's own distances. */
-    size_t corner_count;               /**< count : 3..500. */
+    size_t corner_count;               /**< count : 1..500. At least 3. */
 } frame_sheet_hole;
 /** Sets up a hole: every field not given. */
 FRAME_ELEMENT(sheet_hole);
@@ -389,6 +389,8 @@ typedef struct frame_sheet_plan_sheet {
     const char *name;         /**< Name of the sheet or offcut. */
     uint32_t placement_first; /**< range : placements. The parts on it. */
     uint32_t placement_count; /**< count. */
+    uint32_t cut_first;       /**< range : cuts. Its straight cuts, in order. */
+    uint32_t cut_count;       /**< count. */
 } frame_sheet_plan_sheet;
 
 /** A part on a sheet: mirrored (x to the left) if it says so, then turned counterclockwise, then moved. */
@@ -417,6 +419,17 @@ typedef struct frame_sheet_plan_offcut {
     uint32_t corner_count; /**< count. */
 } frame_sheet_plan_offcut;
 
+/** A straight cut, where straight cuts were asked for: the middle of its kerf. */
+typedef struct frame_sheet_plan_cut {
+    uint32_t struct_size, struct_id;
+    double from_x_in; /**< Where it begins, from the left side of the sheet. */
+    double from_y_in; /**< Where it begins, from the lower side. */
+    double to_x_in;   /**< Where it ends, from the left side. */
+    double to_y_in;   /**< Where it ends, from the lower side. */
+    int32_t sheet;    /**< The sheet of the plan, from 0. */
+    int32_t trims;    /**< Place of the part's kind that the cut trims, from 0; -1 for a cut that parts two pieces. */
+} frame_sheet_plan_cut;
+
 /** A point of an outline. */
 typedef struct frame_sheet_plan_corner {
     uint32_t struct_size, struct_id;
@@ -437,6 +450,11 @@ FRAME_ANSWER_LIST(sheet_plan, placement, placements);
 FRAME_ANSWER_LIST(sheet_plan, offcut, offcuts);
 /** The corners of parts and offcuts. */
 FRAME_ANSWER_LIST(sheet_plan, corner, corners);
+/** The straight cuts in the order in which they are made: each runs from side to side of the piece it cuts. */
+FRAME_ANSWER_LIST(sheet_plan, cut, cuts);
+/** Draws one sheet of the plan: its parts with their names and turns, what is kept, straight cuts in their order, and the
+ * corners of the parts measured along two sides. Of an offcut on hand only what is cut from it and kept is drawn. */
+FRAME_API frame_status frame_sheet_plan_drawing(const frame_sheet_plan *plan, size_t sheet, frame_drawing **drawing);
 
 FRAME_END
 

@@ -5,9 +5,10 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "takeoff/sheet_cuts.h"
 #include "takeoff/sheet_rest.h"
 
-enum { SHEETS = 0, PLACEMENTS = 1, OFFCUTS = 2, CORNERS = 3 };
+enum { SHEETS = 0, PLACEMENTS = 1, OFFCUTS = 2, CORNERS = 3, CUTS = 4 };
 
 typedef struct writing {
     const frame_sheet_job *job;
@@ -18,6 +19,8 @@ typedef struct writing {
     frame_arena arena;
     frame_sheet_rest rest;
     frame_sheet_outlines outlines;
+    frame_sheet_fitter *fitter;
+    frame_array cuts; /* frame_sheet_cut */
 } writing;
 
 static frame_status write_corner(writing *w, double x, double y) {
@@ -48,6 +51,7 @@ static frame_status write_placement(writing *w, const frame_sheet_bin *bin, cons
         const frame_sheet_point c = frame_sheet_turned(kind->outline[i], shape->turn_deg, shape->mirrored);
         if (write_corner(w, x + c.x, y + c.y)) return FRAME_NO_MEMORY;
     }
+    if (w->job->straight && shape->plain.count > 1) w->out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_INNER_CORNER);
     if (shape->mirrored) w->out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_MIRRORED);
     if (shape->turn_deg != 0 && shape->turn_deg != 180) w->out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_AXIS_TURNED);
     return FRAME_OK;
@@ -113,6 +117,26 @@ static frame_status write_rest(writing *w, const frame_sheet_bin *bin, int sheet
     return status ? status : write_outlines(w, stock->origin, sheet);
 }
 
+/* -- straight cuts -- */
+
+static frame_status write_cuts(writing *w, const frame_sheet_bin *bin, frame_sheet_plan_sheet *sheet, int number) {
+    const frame_sheet_point from = w->job->stocks[bin->stock].origin;
+    sheet->cut_first = (uint32_t)w->answer->lists[CUTS].count;
+    if (!w->job->straight) return FRAME_OK;
+    if (frame_sheet_cuts_of(w->fitter, bin, &w->cuts)) return FRAME_NO_MEMORY;
+    sheet->cut_count = (uint32_t)w->cuts.count;
+    for (size_t i = 0; i < w->cuts.count; i++) {
+        const frame_sheet_cut *made = &FRAME_ITEM(frame_sheet_cut, w->cuts, i);
+        frame_sheet_plan_cut *cut = frame_answer_add(w->answer, CUTS);
+        if (!cut) return FRAME_NO_MEMORY;
+        cut->from_x_in = from.x + made->from.x, cut->from_y_in = from.y + made->from.y;
+        cut->to_x_in = from.x + made->to.x, cut->to_y_in = from.y + made->to.y;
+        cut->sheet = number;
+        cut->trims = made->trims;
+    }
+    return FRAME_OK;
+}
+
 /* -- sheets -- */
 
 static int place_order(const void *a, const void *b) {
@@ -158,7 +182,7 @@ static frame_status write_sheet(writing *w, const frame_sheet_bin *bins, int num
     sheet->name = frame_answer_text(w->answer, stock->name);
     sheet->placement_first = (uint32_t)w->answer->lists[PLACEMENTS].count;
     sheet->placement_count = (uint32_t)bin->count;
-    frame_status status = FRAME_OK;
+    frame_status status = write_cuts(w, bin, sheet, number);
     for (int i = 0; !status && i < bin->count; i++) status = write_placement(w, bin, &bin->placed[i], number);
     if (!status) status = write_rest(w, bin, number);
     w->out->cost += stock->price;
@@ -170,8 +194,10 @@ static frame_status write_sheet(writing *w, const frame_sheet_bin *bins, int num
 }
 
 frame_status frame_sheet_answer_write(const frame_sheet_plan_in *in, const frame_sheet_job *job,
-                                      frame_sheet_layout *layout, frame_answer *answer, frame_sheet_plan_out *out) {
-    writing w = {.job = job, .in = in, .answer = answer, .out = out};
+                                      frame_sheet_search *search, frame_answer *answer, frame_sheet_plan_out *out) {
+    writing w = {.job = job, .in = in, .answer = answer, .out = out, .fitter = &search->fitter};
+    frame_sheet_layout *layout = &search->layout;
+    w.cuts.item_size = sizeof(frame_sheet_cut);
     frame_sheet_bin *bins = layout->bins.items;
     frame_sheet_rest_begin(&w.rest);
     out->cost = out->sheet_area_in2 = out->part_area_in2 = out->offcut_area_in2 = 0;
@@ -183,6 +209,7 @@ frame_status frame_sheet_answer_write(const frame_sheet_plan_in *in, const frame
     if (layout->bins.count) qsort(bins, layout->bins.count, sizeof *bins, bin_order);
     for (size_t b = 0; !status && b < layout->bins.count; b++) status = write_sheet(&w, bins, (int)b);
     frame_give(w.taken);
+    frame_array_give(&w.cuts);
     frame_sheet_rest_give(&w.rest);
     frame_sheet_outlines_give(&w.outlines);
     frame_arena_give(&w.arena);

@@ -7,6 +7,6 @@
 
 /* Puts the layout in order, writes its lists and adds up its figures. */
 frame_status frame_sheet_answer_write(const frame_sheet_plan_in *in, const frame_sheet_job *job,
-                                      frame_sheet_layout *layout, frame_answer *answer, frame_sheet_plan_out *out);
+                                      frame_sheet_search *search, frame_answer *answer, frame_sheet_plan_out *out);
 
 #endif

@@ -152,7 +152,7 @@ static int sheets_by_conflict(frame_sheet_search *s, double whole, int *room) {
 static frame_status bound_sheets(frame_sheet_search *s, frame_sheet_bounds *b, stock_order *order) {
     const frame_sheet_job *job = s->job;
     b->by_area = sheets_by_area(job, order);
-    b->by_halves = b->by_conflict = 0;
+    b->by_halves = b->by_conflict = b->by_dual = 0;
     if (on_hand_area(job) == 0) {
         double whole = 0, wide = 0, high = 0;
         for (int i = 0; i < job->stock_count; i++) {
@@ -167,10 +167,12 @@ static frame_status bound_sheets(frame_sheet_search *s, frame_sheet_bounds *b, s
         if (s->pairs && job->kind_count <= 300 && widest->width >= wide && widest->height >= high)
             b->by_conflict = sheets_by_conflict(s, whole, room);
         frame_give(room);
+        if (frame_sheet_bound_rectangles(job, wide, high, &b->by_dual)) return FRAME_NO_MEMORY;
     }
     b->sheets = b->by_area;
     if (b->by_halves > b->sheets) b->sheets = b->by_halves;
     if (b->by_conflict > b->sheets) b->sheets = b->by_conflict;
+    if (b->by_dual > b->sheets) b->sheets = b->by_dual;
     return s->fitter.failed ? FRAME_NO_MEMORY : FRAME_OK;
 }
 

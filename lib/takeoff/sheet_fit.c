@@ -6,6 +6,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "takeoff/sheet_cuts.h"
+
 /* The range of t, and the best place so far. */
 typedef struct quest {
     frame_sheet_fitter *fitter;
@@ -14,19 +16,20 @@ typedef struct quest {
     double reach; /* what the shape's size adds to the key */
     double key;
     frame_sheet_point at;
-    int found, spare;
+    int found, shape;
+    const frame_sheet_bin *straight; /* the sheet, when straight cuts must still part everything on it */
 } quest;
 
 void frame_sheet_fitter_begin(frame_sheet_fitter *fitter, const frame_sheet_job *job) {
     memset(fitter, 0, sizeof *fitter);
     fitter->job = job;
-    fitter->points.item_size = fitter->edges_room.item_size = sizeof(frame_sheet_point);
+    fitter->points.item_size = sizeof(frame_sheet_point);
     fitter->grounds.item_size = sizeof(frame_sheet_ground);
 }
 
 void frame_sheet_fitter_give(frame_sheet_fitter *fitter) {
     frame_array_give(&fitter->points);
-    frame_array_give(&fitter->edges_room);
+    frame_array_give(&fitter->parting_room);
     frame_array_give(&fitter->grounds);
 }
 
@@ -46,6 +49,7 @@ int frame_sheet_bin_add(frame_sheet_bin *bin, const frame_sheet_job *job, frame_
 
 void frame_sheet_bin_give(frame_sheet_bin *bin) {
     frame_give(bin->placed);
+    frame_array_give(&bin->spaces);
     bin->placed = NULL;
 }
 
@@ -57,8 +61,8 @@ static int lowest(const frame_sheet_point *p, int count) {
 }
 
 /* The sum of two convex polygons, the first moved by an offset: their edges in the order of their directions. */
-static int add_sum(const frame_sheet_point *a, int a_count, frame_sheet_point offset, const frame_sheet_point *b,
-                   int b_count, frame_sheet_point *sum) {
+int frame_sheet_sum(const frame_sheet_point *a, int a_count, frame_sheet_point offset, const frame_sheet_point *b,
+                    int b_count, frame_sheet_point *sum) {
     int i = lowest(a, a_count), j = lowest(b, b_count), count = 0;
     frame_sheet_point at = {a[i].x + b[j].x + offset.x, a[i].y + b[j].y + offset.y};
     for (int a_left = a_count, b_left = b_count; a_left || b_left;) {
@@ -89,7 +93,8 @@ static void add_grounds(quest *q, const frame_sheet_pieces *fixed, frame_sheet_p
             }
             frame_sheet_ground g = {.first = (int)f->points.count};
             frame_sheet_point *sum = &FRAME_ITEM(frame_sheet_point, f->points, g.first);
-            g.count = add_sum(fixed->points + fixed->start[i], a, offset, anti->points + anti->start[j], b, sum);
+            g.count =
+                frame_sheet_sum(fixed->points + fixed->start[i], a, offset, anti->points + anti->start[j], b, sum);
             g.box = frame_sheet_box_of(sum, g.count);
             if (!overlap(&g.box, &q->range)) continue;
             f->points.count += (size_t)g.count;
@@ -120,6 +125,7 @@ static void try_place(quest *q, double x, double y) {
     q->fitter->work += (int64_t)count + 1;
     for (size_t g = 0; g < count; g++)
         if (forbids(q->fitter, &FRAME_ITEM(frame_sheet_ground, q->fitter->grounds, g), t)) return;
+    if (q->straight && !frame_sheet_can_cut(q->fitter, q->straight, &(frame_sheet_placed){0, q->shape, t})) return;
     q->at = t;
     q->key = key;
     q->found = 1;
@@ -181,8 +187,12 @@ int frame_sheet_fit(frame_sheet_fitter *f, const frame_sheet_bin *bin, int shape
     const frame_sheet_shape *s = &f->job->shapes[shape];
     const frame_sheet_stock *stock = &f->job->stocks[bin->stock];
     if (s->width > stock->width + 1e-6 || s->height > stock->height + 1e-6) return 0;
-    quest q = {
-        .fitter = f, .pull = pull, .key = *key, .reach = fmax(pull.x, 0) * s->width + fmax(pull.y, 0) * s->height};
+    quest q = {.fitter = f,
+               .pull = pull,
+               .key = *key,
+               .shape = shape,
+               .reach = fmax(pull.x, 0) * s->width + fmax(pull.y, 0) * s->height};
+    if (f->job->straight && bin->count) q.straight = bin;
     q.range = (frame_sheet_box){0, 0, fmax(stock->width - s->width, 0), fmax(stock->height - s->height, 0)};
     f->points.count = f->grounds.count = 0;
     /* boxes are compared with a range that has some width, so that a part as long as the sheet meets its neighbours */

@@ -26,6 +26,9 @@ static frame_status refuse_crossing(const char *field, int one, int other) {
 frame_status frame_sheet_corners_read(const frame_sheet_corner *corners, size_t count, const char *field,
                                       frame_arena *arena, frame_sheet_point **points) {
     int one, other;
+    char path[48];
+    snprintf(path, sizeof path, "%s.corners", field);
+    if (count < 3) return frame_fail_number(FRAME_OUT_OF_RANGE, path, (double)count, "3 to 500 corners");
     *points = frame_arena_take(arena, count * sizeof **points);
     if (!*points) return FRAME_NO_MEMORY;
     for (size_t i = 0; i < count; i++) {

@@ -16,6 +16,8 @@ typedef struct frame_sheet_shape {
     frame_sheet_pieces anti_plain, anti_fat; /* the same, each point turned about 0, 0 by a half turn */
     frame_sheet_pieces lean, anti_lean;      /* grown too, but never by more than half a kerf: for bounds */
     frame_sheet_box fat_box;
+    frame_sheet_point *hull; /* of the fat pieces */
+    int hull_count, spare;
 } frame_sheet_shape;
 
 typedef struct frame_sheet_kind {

@@ -43,6 +43,7 @@ static int may_hold(frame_sheet_search *s, const frame_sheet_bin *bin, int kind)
 }
 
 static int place(frame_sheet_search *s, frame_sheet_bin *bin, int kind, const frame_sheet_rule *rule) {
+    if (frame_sheet_is_rectangular(s->job, bin->stock)) return frame_sheet_rect_place(&s->fitter, bin, kind, rule->way);
     const frame_sheet_kind *k = &s->job->kinds[kind];
     frame_sheet_placed best = {.kind = kind, .shape = -1};
     double key = 1e300;
@@ -84,6 +85,12 @@ static int place_in_layout(frame_sheet_search *s, frame_sheet_layout *layout, in
     return 0;
 }
 
+static int place_on_newest(frame_sheet_search *s, frame_sheet_layout *layout, int kind, const frame_sheet_rule *rule) {
+    if (!layout->bins.count) return 0;
+    frame_sheet_bin *bin = &FRAME_ITEM(frame_sheet_bin, layout->bins, layout->bins.count - 1);
+    return may_hold(s, bin, kind) && place(s, bin, kind, rule);
+}
+
 static double dearness(const frame_sheet_stock *stock, const frame_sheet_rule *rule) {
     if (stock->offcut >= 0) return -1e12 + stock->price * 1e6 + stock->area; /* small ones first */
     return rule->cheapest ? stock->price + stock->area * 1e-9 : stock->price / stock->area - stock->area * 1e-12;
@@ -109,7 +116,10 @@ static frame_status open_for(frame_sheet_search *s, frame_sheet_layout *layout, 
         if (best < 0) break;
         last = least, last_stock = best;
         frame_sheet_bin bin = {.stock = best};
-        if (!place(s, &bin, kind, rule)) continue;
+        if (!place(s, &bin, kind, rule)) {
+            frame_sheet_bin_give(&bin);
+            continue;
+        }
         frame_sheet_bin_give(&kept);
         kept = bin;
         if (s->job->stocks[best].offcut >= 0 || !skip--) break;
@@ -126,8 +136,11 @@ static frame_status open_for(frame_sheet_search *s, frame_sheet_layout *layout, 
 
 frame_status frame_sheet_pack(frame_sheet_search *s, const int *kinds, int count, const frame_sheet_rule *rule,
                               frame_sheet_layout *layout) {
+    int barren = -1; /* a kind that found no room: the next of it need look at the newest sheet only */
     for (int i = 0; i < count; i++) {
-        int placed = place_in_layout(s, layout, kinds[i], rule);
+        int placed = kinds[i] == barren ? place_on_newest(s, layout, kinds[i], rule)
+                                        : place_in_layout(s, layout, kinds[i], rule);
+        if (!placed) barren = kinds[i];
         if (!placed && open_for(s, layout, kinds[i], rule, &placed)) return FRAME_NO_MEMORY;
         if (!placed && !frame_array_push(&layout->left, &kinds[i])) return FRAME_NO_MEMORY;
         if (s->fitter.failed) return FRAME_NO_MEMORY;

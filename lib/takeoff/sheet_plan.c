@@ -9,8 +9,13 @@
 #include "takeoff_facts.h"
 #include "working/calculation.h"
 
-/* What is tried when there is no time limit: about half a second of a desk machine's time. */
-#define WORK INT64_C(40000000)
+/* What is tried when there is no time limit: about half a second of a desk machine's time for a hundred parts, for many
+ * thousands a few seconds. */
+static int64_t work_for(const frame_sheet_job *job) {
+    const int64_t work = INT64_C(2000000) + INT64_C(1000000) * job->item_count;
+    const int64_t most = INT64_C(40000000) + INT64_C(30000) * job->item_count;
+    return work < most ? work : most;
+}
 
 /* Whether a part fits an empty sheet of some stock of which there is one. */
 static int fits_somewhere(frame_sheet_search *s, const frame_sheet_kind *kind) {
@@ -98,7 +103,10 @@ static void record(const frame_sheet_plan_in *in, const frame_sheet_bounds *boun
     FRAME_GIVEN(w, n_area, bounds->by_area, "", "sheets by area, each part with its share of kerf");
     FRAME_GIVEN(w, n_halves, bounds->by_halves, "", "sheets by parts larger than half of one");
     FRAME_GIVEN(w, n_conflict, bounds->by_conflict, "", "sheets by parts that cannot lie on one together");
-    FRAME_STEP(w, n_bound, fmax(n_area, fmax(n_halves, n_conflict)), "", "no plan buys fewer sheets", "arithmetic");
+    FRAME_GIVEN(w, n_dual, bounds->by_dual, "",
+                "sheets for rectangles, by dual feasible functions of width and height");
+    FRAME_STEP(w, n_bound, fmax(fmax(n_area, n_halves), fmax(n_conflict, n_dual)), "", "no plan buys fewer sheets",
+               "arithmetic");
     FRAME_GIVEN(w, n_sheets, out->sheets_used, "", "sheets this plan buys");
     FRAME_GIVEN(w, cost, out->cost, "", "price of this plan");
     FRAME_GIVEN(w, cost_bound, out->cost_bound, "", "no plan costs less");
@@ -112,13 +120,13 @@ static frame_status solve_search(const frame_sheet_plan_in *in, frame_sheet_sear
     frame_status status = refuse_parts(s);
     if (!status) status = frame_sheet_bounds_of(s, &bounds);
     if (status) return status;
-    s->limits = (frame_sheet_limits){.cost_bound = bounds.cost, .sheet_bound = bounds.sheets, .work = WORK};
+    s->limits = (frame_sheet_limits){.cost_bound = bounds.cost, .sheet_bound = bounds.sheets, .work = work_for(s->job)};
     if (in->time_limit_s != FRAME_NOT_GIVEN) s->limits.until = frame_sheet_clock() + in->time_limit_s;
     s->fitter.work = 0;
     if ((status = frame_sheet_search_run(s))) return status;
     if (s->layout.left.count) return refuse_rest(s);
     out->cautions = 0;
-    if ((status = frame_sheet_answer_write(in, s->job, &s->layout, answer, out))) return status;
+    if ((status = frame_sheet_answer_write(in, s->job, s, answer, out))) return status;
     say_how_good(in, s, &bounds, out);
     if (w) record(in, &bounds, out, w);
     return FRAME_OK;

@@ -7,6 +7,9 @@
 #include <string.h>
 #include <time.h>
 
+#include "takeoff/sheet_pattern.h"
+#include "takeoff/sheet_squeeze.h"
+
 enum { MOST_PAIRED_KINDS = 1000, MOST_EMPTIED = 5, WAYS = 8 };
 
 static const frame_sheet_pull pulls[WAYS] = {{1e-3, 1},  {1, 1e-3},  {1, 1},     {-1e-3, 1},
@@ -92,28 +95,63 @@ static frame_status put_in_order(frame_sheet_search *s, int *kinds, int count, i
     return FRAME_OK;
 }
 
-static frame_status first_layouts(frame_sheet_search *s) {
+/* Keeps a layout when it is better than the best so far; what is not kept is given back. */
+static void keep_better(frame_sheet_search *s, frame_sheet_layout *made, frame_sheet_worth *best) {
+    const frame_sheet_worth worth = frame_sheet_worth_of(s->job, made);
+    if (frame_sheet_better(&worth, best)) {
+        const frame_sheet_layout kept = s->layout;
+        s->layout = *made, *made = kept, *best = worth;
+    }
+    frame_sheet_layout_give(made);
+}
+
+static frame_status in_order(frame_sheet_search *s, int way, int *kinds, frame_sheet_layout *made) {
     const int stocks = s->job->stock_count;
+    const frame_sheet_rule rule = {pulls[way % WAYS], way % 4 == 3, way / 2 % 2, way >= 6 ? way % stocks : 0, way * 7};
+    memcpy(kinds, s->job->items, (size_t)s->job->item_count * sizeof *kinds);
+    const frame_status status = put_in_order(s, kinds, s->job->item_count, way % 4, 0);
+    return status ? status : frame_sheet_pack(s, kinds, s->job->item_count, &rule, made);
+}
+
+static frame_status by_patterns(frame_sheet_search *s, frame_sheet_worth *best) {
+    frame_status status = FRAME_OK;
+    double *prices = frame_take((size_t)s->job->kind_count * sizeof *prices);
+    if (!prices) return FRAME_NO_MEMORY;
+    const int64_t end = s->limits.until > 0 ? INT64_MAX : s->fitter.work + s->limits.work / 2;
+    for (int round = 0; round < 100000 && !status && s->fitter.work < end && !is_over(s, best); round++) {
+        frame_sheet_layout made;
+        layout_begin(&made);
+        memset(s->used, 0, (size_t)s->job->stock_count * sizeof *s->used);
+        status = frame_sheet_pack_patterns(s, prices, round == 0, &made);
+        if (!round)
+            for (int i = 0; i < s->job->kind_count; i++) prices[i] = pow(s->job->kinds[i].area, 1.02);
+        if (status)
+            frame_sheet_layout_give(&made);
+        else
+            keep_better(s, &made, best);
+    }
+    frame_give(prices);
+    return status;
+}
+
+static frame_status first_layouts(frame_sheet_search *s) {
     frame_sheet_worth best = {.left = 1e300};
     int *kinds = frame_take((size_t)s->job->item_count * sizeof *kinds);
     frame_status status = kinds ? FRAME_OK : FRAME_NO_MEMORY;
-    for (int way = 0; !status && way < (stocks > 1 ? 12 : 6); way++) {
+    const int ways = s->job->item_count > 2000 ? 1 : s->job->stock_count > 1 ? 12 : 6;
+    for (int way = 0; !status && way < ways; way++) {
         frame_sheet_layout made;
-        const frame_sheet_rule rule = {pulls[way % WAYS], way % 4 == 3, way / 2 % 2, way >= 6 ? way % stocks : 0, 0};
         if (way > 0 && is_over(s, &best)) break;
         layout_begin(&made);
-        memset(s->used, 0, (size_t)stocks * sizeof *s->used);
-        memcpy(kinds, s->job->items, (size_t)s->job->item_count * sizeof *kinds);
-        status = put_in_order(s, kinds, s->job->item_count, way % 4, 0);
-        if (!status) status = frame_sheet_pack(s, kinds, s->job->item_count, &rule, &made);
-        const frame_sheet_worth worth = frame_sheet_worth_of(s->job, &made);
-        if (!status && frame_sheet_better(&worth, &best)) {
-            const frame_sheet_layout kept = s->layout;
-            s->layout = made, made = kept, best = worth;
-        }
-        frame_sheet_layout_give(&made);
+        memset(s->used, 0, (size_t)s->job->stock_count * sizeof *s->used);
+        status = in_order(s, way, kinds, &made);
+        if (status)
+            frame_sheet_layout_give(&made);
+        else
+            keep_better(s, &made, &best);
     }
     frame_give(kinds);
+    if (!status && frame_sheet_patterns_apply(s)) status = by_patterns(s, &best);
     return status;
 }
 
@@ -196,7 +234,8 @@ static frame_status repack(frame_sheet_search *s, emptied *e) {
     frame_sheet_layout made, view;
     const uint64_t way = frame_sheet_random(s, WAYS);
     const frame_sheet_rule rule = {pulls[way], frame_sheet_random(s, 2) == 0, frame_sheet_random(s, 2) == 0,
-                                   s->job->stock_count > 1 ? (int)frame_sheet_random(s, 3) : 0, 0};
+                                   s->job->stock_count > 1 ? (int)frame_sheet_random(s, 3) : 0,
+                                   (int)frame_sheet_random(s, 36)};
     const double shakes[4] = {0, 0.2, 0.6, 2};
     choose_bins(s, e);
     const frame_sheet_worth before = worth_before(s, e, &view);
@@ -234,8 +273,32 @@ static void count_all_used(frame_sheet_search *s) {
     for (size_t b = 0; b < s->layout.bins.count; b++) s->used[FRAME_ITEM(frame_sheet_bin, s->layout.bins, b).stock]++;
 }
 
+/* Parts that lie nowhere while all sheets are in use: they are pressed in. */
+static frame_status press_in(frame_sheet_search *s) {
+    frame_sheet_layout made;
+    int done = 0;
+    if (!s->layout.left.count) return FRAME_OK;
+    layout_begin(&made);
+    const int64_t work = s->limits.until > 0 ? INT64_MAX / 2 : 2 * s->limits.work;
+    const frame_status status = frame_sheet_squeeze(s, &s->layout, work, &made, &done);
+    if (!status && done) {
+        frame_sheet_layout_give(&s->layout);
+        s->layout = made;
+        layout_begin(&made);
+        count_all_used(s);
+    }
+    frame_sheet_layout_give(&made);
+    return status;
+}
+
 frame_status frame_sheet_search_run(frame_sheet_search *s) {
+    const double until = s->limits.until;
     frame_status status = first_layouts(s);
     count_all_used(s);
-    return status ? status : better(s);
+    if (!status && s->layout.left.count && until > 0) s->limits.until = until - 0.8 * (until - frame_sheet_clock());
+    if (!status) status = better(s);
+    s->limits.until = until;
+    s->stopped = 0;
+    if (!status) status = press_in(s);
+    return status;
 }

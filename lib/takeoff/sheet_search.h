@@ -59,7 +59,7 @@ typedef struct frame_sheet_rule {
     int first_fit; /* else the fullest sheet first */
     int cheapest;  /* new sheets: the cheapest that does, else the cheapest for its area */
     int choice;    /* added to that, to try other sizes */
-    int spare;
+    int way;       /* of rectangles: how a space is chosen and cut */
 } frame_sheet_rule;
 /* Packs kinds in the order given into the layout's sheets and new ones. */
 frame_status frame_sheet_pack(frame_sheet_search *search, const int *kinds, int count, const frame_sheet_rule *rule,

@@ -5,7 +5,7 @@
 
 #include "base/error.h"
 #include "base/number.h"
-#include "takeoff/sheet_job.h"
+#include "takeoff/sheet_cuts.h"
 #include "working/record.h"
 
 enum { MOST_TURNS = 64, MOST_SHAPES = 40000 };
@@ -100,8 +100,13 @@ static frame_status fill_shape(frame_sheet_job *job, const frame_sheet_pieces *p
     if (!status) status = anti(&shape->plain, arena, &shape->anti_plain);
     if (!status) status = anti(&shape->fat, arena, &shape->anti_fat);
     if (!status) status = anti(&shape->lean, arena, &shape->anti_lean);
-    if (!status) shape->fat_box = frame_sheet_box_of(shape->fat.points, shape->fat.start[shape->fat.count]);
-    return status;
+    if (status) return status;
+    const int corners = shape->fat.start[shape->fat.count];
+    shape->fat_box = frame_sheet_box_of(shape->fat.points, corners);
+    shape->hull = frame_arena_take(arena, (size_t)(2 * corners + 2) * sizeof *shape->hull);
+    if (!shape->hull) return FRAME_NO_MEMORY;
+    shape->hull_count = frame_sheet_hull(shape->fat.points, corners, shape->hull);
+    return FRAME_OK;
 }
 
 /* Whether two shapes of one kind cover the same ground: the same corners, wherever the list begins. */

@@ -25,6 +25,7 @@ typedef struct sheet_job {
 static inline void sheets_begin(sheet_job *job) {
     memset(job, 0, sizeof *job);
     frame_sheet_plan_in_init(&job->in);
+    job->in.time_limit_s = 0.2; /* of a slow build; where it matters a test takes it off */
     job->in.parts = job->parts;
     job->in.sheets = job->sheets;
     job->in.offcuts = job->offcuts;
@@ -247,6 +248,70 @@ static inline void check_kept(const sheet_job *job, const frame_sheet_plan *plan
     }
 }
 
+/* Puts a group's parts to the left or right of a line; 0 when one lies across it, or all on one side. */
+static inline int parted(const shape *parts, const int *group, int count, const double line[4], int *left, int *right,
+                         int *lefts) {
+    int rights = 0;
+    *lefts = 0;
+    for (int i = 0; i < count; i++) {
+        double low = 1e300, high = -1e300;
+        const shape *s = &parts[group[i]];
+        for (int k = 0; k < s->count; k++) {
+            const double d = side_of(line[0], line[1], line[2], line[3], s->x[k], s->y[k]);
+            low = fmin(low, d), high = fmax(high, d);
+        }
+        if (low >= -1e-6)
+            left[(*lefts)++] = group[i];
+        else if (high <= 1e-6)
+            right[rights++] = group[i];
+        else
+            return 0;
+    }
+    return *lefts && rights;
+}
+
+/* Whether straight lines part the parts one from another, group by group: an own reading of straight cuts. Where any
+ * line parts two groups, one through two of their corners does. */
+static inline int parts_straight(const shape *parts, const int *group, int count) {
+    int left[MOST_ON_SHEET], right[MOST_ON_SHEET], lefts;
+    if (count < 2) return 1;
+    for (int g = 0; g < count; g++)
+        for (int h = 0; h <= g; h++)
+            for (int e = 0; e < parts[group[g]].count; e++)
+                for (int f = 0; f < parts[group[h]].count; f++) {
+                    const shape *a = &parts[group[g]], *b = &parts[group[h]];
+                    const double line[4] = {a->x[e], a->y[e], b->x[f], b->y[f]};
+                    if (hypot(line[2] - line[0], line[3] - line[1]) < 1e-9) continue;
+                    if (parted(parts, group, count, line, left, right, &lefts))
+                        return parts_straight(parts, left, lefts) && parts_straight(parts, right, count - lefts);
+                }
+    return 0;
+}
+
+static inline void check_straight(const sheet_job *job, const frame_sheet_plan_sheet *sheet, const shape *parts) {
+    int group[MOST_ON_SHEET];
+    if (job->in.cuts != FRAME_SHEET_CUTS_STRAIGHT) {
+        ck_assert_uint_eq(sheet->cut_count, 0);
+        return;
+    }
+    for (uint32_t i = 0; i < sheet->placement_count; i++) group[i] = (int)i;
+    ck_assert_msg(parts_straight(parts, group, (int)sheet->placement_count), "straight cuts do not part the parts");
+}
+
+/* No cut runs through a part: its middle line keeps half a kerf off all of them. */
+static inline void check_cuts(const frame_sheet_plan *plan, const frame_sheet_plan_sheet *sheet, const shape *parts,
+                              double kerf) {
+    for (uint32_t c = 0; c < sheet->cut_count; c++) {
+        frame_sheet_plan_cut cut;
+        ck_assert_int_eq(frame_sheet_plan_cut_at(plan, sheet->cut_first + c, &cut), FRAME_OK);
+        const shape line = {{cut.from_x_in, cut.to_x_in}, {cut.from_y_in, cut.to_y_in}, 2};
+        for (uint32_t i = 0; i < sheet->placement_count; i++) {
+            ck_assert_msg(!outlines_cross(&line, &parts[i]), "a cut runs through a part");
+            ck_assert_double_ge(distance(&line, &parts[i]), kerf / 2 - 1e-5);
+        }
+    }
+}
+
 static inline void check_sheet(const sheet_job *job, const frame_sheet_plan *plan, int number, double kerf, int *cut) {
     static shape parts[MOST_ON_SHEET];
     frame_sheet_plan_sheet sheet;
@@ -273,6 +338,8 @@ static inline void check_sheet(const sheet_job *job, const frame_sheet_plan *pla
             ck_assert_double_ge(distance(&parts[i], &parts[k]), kerf - 1e-6);
         }
     }
+    check_straight(job, &sheet, parts);
+    check_cuts(plan, &sheet, parts, kerf);
     check_kept(job, plan, number, parts, (int)sheet.placement_count, kerf);
 }
 

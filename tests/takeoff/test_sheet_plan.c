@@ -1,6 +1,8 @@
 /* Plans of sheets: counts that are known, offcuts, holes, turns; every plan is verified anew. */
 #include "sheet_check.h"
 
+#include "takeoff/sheet_bound.h"
+
 static frame_sheet_plan_out solved(const sheet_job *job) {
     frame_sheet_plan *plan = plan_sheets(job);
     const frame_sheet_plan_out out = verify_sheets(job, plan);
@@ -199,6 +201,46 @@ START_TEST(bad_polygons) {
 }
 END_TEST
 
+/* Five rectangles round a pinwheel: free cuts lay them on one sheet, straight ones cannot. */
+START_TEST(straight_cuts) {
+    static sheet_job job;
+    sheets_begin(&job);
+    want_rectangle(&job, 2, 20, 40);
+    want_rectangle(&job, 2, 40, 20);
+    want_rectangle(&job, 1, 20, 20);
+    have_sheet(&job, 60, 60, 20, FRAME_NOT_GIVEN_INT);
+    job.in.kerf_in = 0;
+    job.in.turns = FRAME_SHEET_TURNS_NONE;
+    frame_sheet_plan_out out = solved(&job);
+    ck_assert_int_eq(out.sheets_used, 1);
+    ck_assert_double_eq_tol(out.waste_share, 0, 1e-12);
+    job.in.cuts = FRAME_SHEET_CUTS_STRAIGHT;
+    ck_assert_int_eq(solved(&job).sheets_used, 2);
+    job.parts[0].corner_count = put_corners(job.corners[0], (const double[]){0, 0, 40, 0, 0, 28}, 3);
+    job.in.kerf_in = 0.125;
+    job.in.turns = FRAME_SHEET_TURNS_HALF;
+    frame_sheet_plan *plan = plan_sheets(&job);
+    verify_sheets(&job, plan);
+    ck_assert_uint_ge(frame_sheet_plan_cut_count(plan), 5);
+    frame_sheet_plan_free(plan);
+}
+END_TEST
+
+/* Parts that fit the one sheet there is only close together. */
+START_TEST(pressed_in) {
+    static sheet_job job;
+    sheets_begin(&job);
+    want_polygon(&job, 3, (const double[]){0, 0, 30, 0, 30, 10, 10, 10, 10, 30, 0, 30}, 6);
+    want_polygon(&job, 3, (const double[]){0, 0, 19, 0, 19, 19, 9, 9, 0, 19}, 5);
+    want_rectangle(&job, 6, 9, 18);
+    have_sheet(&job, 62, 62, 20, 1);
+    job.in.turns = FRAME_SHEET_TURNS_QUARTER;
+    job.in.kerf_in = 0;
+    job.in.time_limit_s = 20;
+    ck_assert_int_eq(solved(&job).sheets_used, 1);
+}
+END_TEST
+
 static double any(double low, double high) {
     return low + (high - low) * (rand() % 1001) / 1000.0;
 }
@@ -233,8 +275,72 @@ START_TEST(random_jobs) {
         job.in.turns = 1 + n % 4;
         job.in.reversible = n % 5 == 0;
         job.in.kerf_in = n % 2 * 0.125;
+        job.in.cuts = n % 3 == 1 ? FRAME_SHEET_CUTS_STRAIGHT : FRAME_NOT_GIVEN_INT;
         job.in.time_limit_s = 0.02;
         solved(&job);
+    }
+}
+END_TEST
+
+/* Many rectangles go by patterns; by straight cuts they still part. */
+START_TEST(many_rectangles) {
+    static sheet_job job;
+    srand(21);
+    for (int n = 0; n < 4; n++) {
+        sheets_begin(&job);
+        for (int i = 0; i < 6; i++)
+            want_rectangle(&job, 10 + rand() % 25, 6 + rand() % 160 / 8.0, 6 + rand() % 160 / 8.0);
+        have_sheet(&job, 48, 96, 20, FRAME_NOT_GIVEN_INT);
+        job.in.kerf_in = n % 2 * 0.125;
+        job.in.cuts = FRAME_SHEET_CUTS_STRAIGHT;
+        job.in.turns = n < 2 ? FRAME_SHEET_TURNS_QUARTER : FRAME_SHEET_TURNS_NONE;
+        const frame_sheet_plan_out out = solved(&job);
+        ck_assert_int_le(out.sheets_used, out.sheets_by_area + 2 + out.sheets_by_area / 10);
+    }
+}
+END_TEST
+
+START_TEST(drawings) {
+    static sheet_job job;
+    frame_drawing *drawing = NULL;
+    frame_text *text = NULL;
+    sheets_begin(&job);
+    want_polygon(&job, 3, (const double[]){0, 0, 40, 0, 0, 44}, 3);
+    job.parts[0].name = "boathouse gable";
+    have_sheet(&job, 48, 96, 20, FRAME_NOT_GIVEN_INT);
+    job.in.cuts = FRAME_SHEET_CUTS_STRAIGHT;
+    frame_sheet_plan *plan = plan_sheets(&job);
+    verify_sheets(&job, plan);
+    ck_assert_int_eq(frame_sheet_plan_drawing(plan, 0, &drawing), FRAME_OK);
+    ck_assert_int_eq(frame_text_new(&text), FRAME_OK);
+    ck_assert_int_eq(frame_drawing_svg(drawing, text), FRAME_OK);
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "boathouse gable"));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "cut 1"));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "turned 180"));
+    frame_drawing_free(drawing);
+    frame_text_free(text);
+    drawing = NULL;
+    ck_assert_int_eq(frame_sheet_plan_drawing(plan, 9, &drawing), FRAME_OUT_OF_RANGE);
+    ck_assert_int_eq(frame_sheet_plan_drawing(NULL, 0, &drawing), FRAME_REQUIRED);
+    ck_assert_ptr_null(drawing);
+    frame_sheet_plan_free(plan);
+}
+END_TEST
+
+/* Under a dual feasible function, sizes that fit within a whole add up to no more than one. */
+START_TEST(dual_functions) {
+    srand(3);
+    for (int n = 0; n < 20000; n++) {
+        const double whole = 1 + rand() % 96, unit = (1 + rand() % 48) / 96.0;
+        double left = whole, sum[3] = {0, 0, 0};
+        while (left >= 1) {
+            const double part = 1 + rand() % (int)left;
+            for (int kind = 0; kind < 3; kind++)
+                sum[kind] +=
+                    frame_sheet_dual(part / whole, (frame_sheet_dual_kind)kind, kind ? fmin(unit, 0.5) : 1 + n % 7);
+            left -= part;
+        }
+        for (int kind = 0; kind < 3; kind++) ck_assert_double_le(sum[kind], 1 + 1e-9);
     }
 }
 END_TEST
@@ -244,6 +350,7 @@ START_TEST(the_same_every_time) {
     sheets_begin(&job);
     for (int i = 1; i <= 3; i++) want_rectangle(&job, 5, 9 + 5 * i, 31 - 4 * i);
     have_sheet(&job, 48, 96, 20, FRAME_NOT_GIVEN_INT);
+    job.in.time_limit_s = FRAME_NOT_GIVEN;
     frame_sheet_plan *one = plan_sheets(&job), *two = plan_sheets(&job);
     ck_assert_uint_eq(frame_sheet_plan_placement_count(one), frame_sheet_plan_placement_count(two));
     for (size_t i = 0; i < frame_sheet_plan_placement_count(one); i++) {
@@ -270,8 +377,13 @@ int main(void) {
     tcase_add_test(tests, inner_corners);
     tcase_add_test(tests, several_sizes);
     tcase_add_test(tests, spans_and_strips);
+    tcase_add_test(tests, straight_cuts);
+    tcase_add_test(tests, pressed_in);
     tcase_add_test(tests, bad_polygons);
     tcase_add_test(tests, random_jobs);
+    tcase_add_test(tests, many_rectangles);
+    tcase_add_test(tests, drawings);
+    tcase_add_test(tests, dual_functions);
     tcase_add_test(tests, the_same_every_time);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
