@@ -5,7 +5,9 @@
 #define FRAME_TAKEOFF_H
 
 #include <frame/base.h>
+#include <frame/drawing.h>
 #include <frame/material.h>
+#include <frame/text.h>
 
 FRAME_BEGIN
 
@@ -73,6 +75,28 @@ typedef struct frame_stock_length {
 /** Sets up a stock length: every field not given. */
 FRAME_ELEMENT(stock_length);
 
+/** A stock room: what is on hand or may be had, as a value. Opaque; made by frame_stock_room_new, _from_csv or _from_json. A plan may
+ * cut from it; taking a plan out of it takes the boards and puts in the offcuts that are kept, so the next job finds them. */
+typedef struct frame_stock_room frame_stock_room;
+
+/** Makes an empty stock room. Free it with frame_stock_room_free. */
+FRAME_API frame_status frame_stock_room_new(frame_stock_room **room);
+/** Reads a stock room from CSV text: the first line names columns out of name, length_in, price, price_by, available, size, species, grade,
+ * weight_plf, defects_from_to_in (numbers in pairs, parted by spaces). Errors name line and column; nothing is half read. */
+FRAME_API frame_status frame_stock_room_from_csv(const char *csv, frame_stock_room **room);
+/** Reads a stock room from JSON text: an array of objects with the same names. Errors name line and column; nothing is half read. */
+FRAME_API frame_status frame_stock_room_from_json(const char *json, frame_stock_room **room);
+/** Frees a stock room. NULL is allowed. */
+FRAME_API void frame_stock_room_free(frame_stock_room *room);
+/** Counts the rows: stock of one kind, price and defects each. */
+FRAME_API size_t frame_stock_room_rows(const frame_stock_room *room);
+/** Puts stock in, all or nothing: what was bought, with its count; without a count, as much as is needed can be had. */
+FRAME_API frame_status frame_stock_room_put(frame_stock_room *room, const frame_stock_length *stock, size_t stock_count);
+/** Writes the stock room as CSV, to the last digit: what reads it gets the same room. */
+FRAME_API frame_status frame_stock_room_csv(const frame_stock_room *room, frame_text *into);
+/** The same as JSON. */
+FRAME_API frame_status frame_stock_room_json(const frame_stock_room *room, frame_text *into);
+
 /** Cautions that go with a cutting plan. */
 typedef int32_t frame_stock_caution;
 enum frame_stock_caution_values {
@@ -93,8 +117,8 @@ typedef struct frame_stock_plan_in {
     uint32_t struct_size, struct_id;
     const frame_stock_piece *pieces; /**< required. The pieces wanted. */
     size_t piece_count;              /**< count : 1..10000. */
-    const frame_stock_length *stock; /**< required. The stock lengths. */
-    size_t stock_count;              /**< count : 1..1000. */
+    const frame_stock_length *stock; /**< optional. The stock lengths; required without a room. */
+    size_t stock_count;              /**< count : 0..1000. */
     double kerf_in;                  /**< 0.125 : 0..2. What one cut turns to dust. */
     double end_trim_in;              /**< 0 : 0..24. What is cut off one end of each board before the first piece. */
     double time_limit_s;             /**< optional : >0..1e6. Time the search may take. Without it the search ends after so many steps, the same on every machine. */
@@ -104,6 +128,7 @@ typedef struct frame_stock_plan_in {
     double splice_price;             /**< 0 : 0..1e5. What one splice costs. */
     frame_stock_method method;       /**< least cost. How the plan is made. */
     int32_t spare;
+    const frame_stock_room *room;    /**< optional. A stock room to cut from besides; its rows count as stock behind the list. */
 } frame_stock_plan_in;
 
 /** Figures of a cutting plan. */
@@ -225,6 +250,23 @@ FRAME_ANSWER_LIST(stock_plan, purchase, purchases);
 FRAME_ANSWER_LIST(stock_plan, offcut, offcuts);
 /** The strips of ripped boards, board by board. */
 FRAME_ANSWER_LIST(stock_plan, strip, strips);
+/** Writes the cutting plan, boards cut alike a line: the marks to strike, all measured from one end with the kerfs in them, in tape
+ * notation, each with its piece; and what is left. */
+FRAME_API frame_status frame_stock_plan_cuts(const frame_stock_plan *answer, frame_text *into);
+/** Writes the shopping list, section by section: boards, board feet, weight, money; the share that ends in no piece; and what the usual
+ * ways would have cost. */
+FRAME_API frame_status frame_stock_plan_shopping(const frame_stock_plan *answer, frame_text *into);
+/** Writes the plan as CSV (RFC 4180): a line for each piece and each offcut, with its board. */
+FRAME_API frame_status frame_stock_plan_csv(const frame_stock_plan *answer, frame_text *into);
+/** Writes the plan as JSON: the figures, then the boards with their pieces and offcuts. */
+FRAME_API frame_status frame_stock_plan_json(const frame_stock_plan *answer, frame_text *into);
+/** Draws a board, from 0: its pieces with their names, the marks on one tape. Free it with frame_drawing_free. */
+FRAME_API frame_status frame_stock_plan_drawing(const frame_stock_plan *answer, int32_t board, frame_drawing **drawing);
+/** Writes what a stock room is short of for a plan, a line each; nothing when it has all. */
+FRAME_API frame_status frame_stock_room_short(const frame_stock_room *room, const frame_stock_plan *plan, frame_text *into);
+/** Takes a plan's boards out of a stock room and puts the offcuts that are kept in, at no price. FRAME_IMPOSSIBLE when it is short of
+ * something, and then nothing is taken. */
+FRAME_API frame_status frame_stock_room_take(frame_stock_room *room, const frame_stock_plan *plan);
 
 /* -- sheets -- */
 

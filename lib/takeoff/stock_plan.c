@@ -3,14 +3,17 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/error.h"
 #include "base/number.h"
 #include "takeoff/boards.h"
 #include "takeoff/component.h"
 #include "takeoff/simple.h"
 #include "takeoff/stock_answer.h"
+#include "takeoff/stock_room.h"
 #include "takeoff_facts.h"
 #include "working/calculation.h"
 
+enum { MOST_STOCK = 1000 };
 /* What a search takes without a time limit: some seconds. */
 static const double MOST_STEPS = 3e9;
 
@@ -151,13 +154,35 @@ static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_pl
     return FRAME_OK;
 }
 
+/* The list of stock with the rows of the room behind it. */
+static frame_status join_stock(frame_stock_plan_in *in, frame_stock_length **joined) {
+    const size_t rows = in->room ? in->room->rows.count : 0, count = in->stock_count + rows;
+    if (!count)
+        return frame_fail(FRAME_REQUIRED, "stock", "", "a list of stock lengths, or a room with something in it",
+                          "stock: not given, and no room with anything in it");
+    if (count > MOST_STOCK)
+        return frame_fail_number(FRAME_TOO_LARGE, "stock", (double)count, "1..1000 kinds of stock with the room's");
+    *joined = frame_take(count * sizeof **joined);
+    if (!*joined) return FRAME_NO_MEMORY;
+    for (size_t s = 0; s < in->stock_count; s++) frame_stock_length_item(in->stock, s, &(*joined)[s]);
+    for (size_t r = 0; r < rows; r++)
+        (*joined)[in->stock_count + r] = FRAME_ITEM(frame_stock_length, in->room->rows, r);
+    in->stock = *joined;
+    in->stock_count = count;
+    return FRAME_OK;
+}
+
 static frame_status solve(const frame_stock_plan_in *in, frame_answer *answer, frame_stock_plan_out *out,
                           frame_working *w) {
     solving of;
+    frame_stock_plan_in from = *in;
+    frame_stock_length *joined = NULL;
     memset(&of, 0, sizeof of);
     frame_cut_plan_begin(&of.plan);
-    frame_status status = frame_order_make(&of.order, in);
+    frame_status status = join_stock(&from, &joined);
+    if (!status) status = frame_order_make(&of.order, &from);
     if (!status) status = solve_with(&of, answer, out, w);
+    frame_give(joined);
     frame_cut_plan_give(&of.plan);
     frame_order_give(&of.order);
     return status;
