@@ -648,6 +648,7 @@ typedef struct frame_framing_stick {
     uint32_t struct_size, struct_id;
     const char *name;     /**< Its name. */
     const char *of;       /**< The part it belongs to. */
+    const char *level;    /**< The level it belongs to. */
     const char *section;  /**< Its section as written. */
     const char *grade;    /**< Species and grade. */
     frame_size size;      /**< Nominal size; not given for a section of no such size. */
@@ -777,6 +778,62 @@ FRAME_ANSWER_LIST(framing, cut, cuts);
 FRAME_ANSWER_LIST(framing, purchase, purchases);
 /** The notes. */
 FRAME_ANSWER_LIST(framing, note, notes);
+
+/* ---- stud_removal: may this stud go? ------------------------------------------------------------------------------ */
+
+/** Cautions that go with taking a stud out. */
+typedef int32_t frame_stud_removal_caution;
+enum frame_stud_removal_caution_values {
+    FRAME_STUD_REMOVAL_CAUTION_SHORE = 0,  /**< "shore_first". Shore both sides of the wall before anything is cut; take the shores away when what replaces the stud is in and nailed. */
+    FRAME_STUD_REMOVAL_CAUTION_PLATES = 1, /**< "plate_joint". Holds only where neither top plate has a joint between the neighbours. */
+    FRAME_STUD_REMOVAL_CAUTION_IDLE = 2,   /**< "looks_idle". A stud that carries nothing today may carry snow, wind or a floor's load later: its load path is the one described, not the one that was built. */
+    FRAME_STUD_REMOVAL_CAUTION_OPENING = 3, /**< "beside_opening". It stands beside an opening and holds its header or its edge: it may not go without another in its place. */
+    FRAME_STUD_REMOVAL_CAUTION_HEADER = 4  /**< "header". Where it does not hold, frame an opening with a header there instead. */
+};
+/** What taking a stud out leaves unchecked. */
+typedef int32_t frame_stud_removal_not_checked;
+enum frame_stud_removal_not_checked_values {
+    FRAME_STUD_REMOVAL_UNCHECKED_SHEATHING = 0, /**< "sheathing". What sheathing, siding or drywall on the wall spans and holds. */
+    FRAME_STUD_REMOVAL_UNCHECKED_LATERAL = 1,   /**< "lateral". What the stud does against wind and earthquake: as edge of a braced panel, as nailing for sheathing. */
+    FRAME_STUD_REMOVAL_UNCHECKED_BELOW = 2      /**< "below". Beams, joists and footings under the neighbours, which take more at their places. */
+};
+/** A stud that is to go. */
+typedef struct frame_stud_removal_in {
+    uint32_t struct_size, struct_id;
+    const frame_site *site;  /**< optional. The description; or give it as JSON. */
+    const char *description; /**< optional. The description as JSON, instead of site. */
+    const char *wall;        /**< required. Name of the wall. */
+    double at_in;            /**< required : 0..12000. Where the stud is, from the start of the wall: the nearest one is meant, within half the spacing. */
+} frame_stud_removal_in;
+/** Who takes its load, and whether they can. */
+typedef struct frame_stud_removal_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : stud_removal_caution. Cautions; shoring first. */
+    uint64_t not_checked; /**< bits : stud_removal_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the checks. */
+    frame_bool passes;    /**< Whether its neighbours and the plates hold without it. False for one beside an opening. */
+    frame_bool carries;   /**< Whether it carries more than the wall's own weight. */
+    int32_t spare;
+    double at_in;         /**< Middle of the stud. */
+    double load_lb;       /**< Its largest load of the combinations today. */
+    double ratio;         /**< Demand over capacity of it today. */
+    double left_at_in;    /**< Middle of the neighbour nearer to the start. */
+    double left_before_lb; /**< Largest load of that neighbour today. */
+    double left_after_lb; /**< The same without the stud. */
+    double left_ratio;    /**< Demand over capacity of it then. */
+    double right_at_in;   /**< Middle of the other neighbour. */
+    double right_before_lb; /**< Largest load of that neighbour today. */
+    double right_after_lb; /**< The same without the stud. */
+    double right_ratio;   /**< Demand over capacity of it then. */
+    double plate_span_in; /**< Span of the top plates then. */
+    double plate_ratio;   /**< Bending of both top plates, laid flat and not one block, over what they may. */
+    double worst_before;  /**< Largest ratio of any upright of the wall today. */
+    double worst_after;   /**< The same without the stud. */
+} frame_stud_removal_out;
+/** Works the site out with and without a stud: who takes its load, and whether they hold. FRAME_UNKNOWN_NAME for a wall that is not there,
+ * FRAME_OUTSIDE_SCOPE for one that stands already or bears nothing, FRAME_IMPOSSIBLE where no stud stands there or it is the first or last. */
+FRAME_CALCULATION(stud_removal);
 
 FRAME_END
 

@@ -5,6 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include <frame/drawing.h>
+
 #include "base/error.h"
 #include "building_facts.h"
 #include "working/calculation.h"
@@ -14,6 +16,9 @@ static void release_inside(void *object) {
     for (size_t i = 0; i < inside->workings.count; i++)
         frame_working_free(FRAME_ITEM(frame_working *, inside->workings, i));
     for (size_t i = 0; i < inside->sticks.count; i++) frame_stick_free(FRAME_ITEM(frame_stick *, inside->sticks, i));
+    for (size_t i = 0; i < inside->views.count; i++)
+        frame_drawing_free(FRAME_ITEM(frame_framing_view, inside->views, i).drawing);
+    frame_array_give(&inside->views);
     frame_array_give(&inside->workings);
     frame_array_give(&inside->sticks);
     frame_give(inside->name);
@@ -29,6 +34,7 @@ static frame_status make_inside(frame_framing_job *job) {
     frame_framing_inside *inside = frame_take_zeroed(1, sizeof *inside);
     if (!inside) return FRAME_NO_MEMORY;
     inside->workings.item_size = inside->sticks.item_size = sizeof(void *);
+    inside->views.item_size = sizeof(frame_framing_view);
     job->inside = inside;
     return frame_answer_own(job->answer, inside, release_inside) ? FRAME_OK : FRAME_NO_MEMORY;
 }

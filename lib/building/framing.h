@@ -89,7 +89,14 @@ typedef struct frame_roof_shape {
     double widest_run;    /* of its common rafters */
 } frame_roof_shape;
 
+/* A drawing for the packet: of a wall, with its marks. */
+typedef struct frame_framing_view {
+    frame_drawing *drawing;
+    const char *name;
+} frame_framing_view;
+
 typedef struct frame_framing_inside {
+    frame_array views;    /* frame_framing_view */
     frame_array workings; /* frame_working *, by check */
     frame_array sticks;   /* frame_stick *, by stick */
     char *name;
@@ -226,7 +233,7 @@ typedef struct frame_line_beam {
     frame_size size; /* FRAME_NOT_GIVEN_INT: to be chosen */
     int32_t plies;   /* the same */
     int32_t most_plies;
-    double most_depth; /* where it must fit */
+    double most_depth, least_depth; /* where it must fit; what is cut against it; 0 for none */
     frame_species species;
     frame_grade grade;
     double bearing_in;

@@ -4,6 +4,7 @@
 
 #include "base/error.h"
 #include "building/framing.h"
+#include "material/lumber.h"
 
 static const frame_size tried[] = {FRAME_SIZE(2, 4), FRAME_SIZE(2, 6), FRAME_SIZE(2, 8), FRAME_SIZE(2, 10),
                                    FRAME_SIZE(2, 12)};
@@ -16,6 +17,7 @@ typedef struct one_joist {
     frame_bearer_kind kind;
     int deck;
     double ground_snow;
+    double notch; /* depth of the birdsmouth, square to the edge */
 } one_joist;
 
 static frame_status check_with(one_joist *joist, frame_size size, frame_joist_check_out *out, frame_working *w) {
@@ -76,6 +78,9 @@ static double worst_of(frame_framing_job *job, one_joist *joists, size_t count, 
             return worst;
         }
         if (out.ratio > worst) worst = out.ratio, *governs = out.governs;
+        double thickness, depth; /* NDS 4.4.3: a notch at the end at most a quarter of the depth */
+        if (!frame_size_dressed(size, 0, &thickness, &depth) && joists[i].notch > depth / 4)
+            worst = fmax(worst, 4 * joists[i].notch / depth);
         beside(job, &joists[i]);
         const double allowed = joists[i].beside.allowed;
         if (allowed != FRAME_NOT_GIVEN && joists[i].in.span_in > allowed + 1e-9 && out.ratio <= 1)
@@ -117,7 +122,7 @@ static frame_status choose(frame_framing_job *job, const char *name, one_joist *
         else if (holds)
             snprintf(reason, sizeof reason, "holds, but costs more");
         else
-            snprintf(reason, sizeof reason, "does not hold: %s, or the code's table",
+            snprintf(reason, sizeof reason, "does not hold: %s, the birdsmouth's depth, or the code's table",
                      frame_word_text("governing", governs[s]));
         status = frame_framing_option_add(job, name, tried[s], 1, failed[s] ? FRAME_NOT_GIVEN : ratios[s], costs[s],
                                           s == best, failed[s] ? FRAME_NOT_GIVEN_INT : governs[s], reason);
@@ -147,6 +152,7 @@ frame_status frame_framing_rafters(frame_framing_job *job, size_t r, const frame
         in->snow_psf = faces[i].unbalanced;
         in->live_psf = roof->roof_live_psf;
         in->bearing_in = roof->seat_in;
+        rafters[i].notch = roof->seat_in * faces[i].slope / sqrt(1 + faces[i].slope * faces[i].slope);
     }
     shape->size = roof->size;
     frame_status status = FRAME_OK;

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "building/framing.h"
+#include "material/lumber.h"
 
 /* -- what holds the ends of a line of a roof -- */
 
@@ -84,6 +85,10 @@ static void describe_roof_line(const frame_framing_job *job, const frame_bearer 
     beam->live_limit = 240;
     beam->total_limit = 180;
     beam->most_plies = 3;
+    double thickness, depth;
+    const frame_roof_shape *shape = &job->roofs[bearer->part];
+    if (!frame_size_dressed(shape->size, 0, &thickness, &depth))
+        beam->least_depth = fmin(depth * sqrt(1 + shape->first_slope * shape->first_slope), 11.25);
 }
 
 /* -- what it hands on -- */

@@ -62,11 +62,18 @@ frame_status frame_framing_assumed(frame_framing_job *job, const char *about, co
     return FRAME_OK;
 }
 
+/* What a member's check leaves to others and is checked here: what it stands on. */
+static int is_checked_here(const char *words, int32_t bit) {
+    return (!strcmp(words, "bending_not_checked") && bit == FRAME_BENDING_UNCHECKED_SUPPORTS) ||
+           (!strcmp(words, "column_not_checked") &&
+            (bit == FRAME_COLUMN_UNCHECKED_ENDS || bit == FRAME_COLUMN_UNCHECKED_COMBINATIONS));
+}
+
 static frame_status note_bits(frame_framing_job *job, const char *about, const frame_field *field, uint64_t bits) {
     const frame_note_kind kind = strcmp(field->name, "cautions") ? FRAME_NOTE_NOT_CHECKED : FRAME_NOTE_CAUTION;
     for (size_t i = 0; i < frame_word_count(field->words); i++) {
         const int32_t bit = frame_word_at(field->words, i);
-        if (!FRAME_HAS(bits, bit)) continue;
+        if (!FRAME_HAS(bits, bit) || is_checked_here(field->words, bit)) continue;
         const frame_status status = frame_framing_note_add(job, kind, about, frame_word_meaning(field->words, bit));
         if (status) return status;
     }

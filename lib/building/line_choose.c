@@ -21,6 +21,8 @@ typedef struct option {
     double cost;
     int failed, too_deep; /* could not be checked */
     int code_fails;       /* the code's table allows less */
+    int code_allows;      /* it has this size, and allows it */
+    int too_shallow;
     char why[160];
 } option;
 
@@ -43,6 +45,11 @@ static void try_one(frame_framing_job *job, const frame_line_beam *beam, option 
         o->too_deep = o->failed = 1;
         return;
     }
+    if (beam->least_depth > 0 && !frame_size_dressed(o->size, 0, &thickness, &width) &&
+        width < beam->least_depth - 1e-9) {
+        o->too_shallow = o->failed = 1;
+        return;
+    }
     if (frame_line_try(beam, o->size, o->plies, &o->result, NULL)) {
         o->failed = 1;
         snprintf(o->why, sizeof o->why, "%.150s", frame_error_text());
@@ -50,7 +57,9 @@ static void try_one(frame_framing_job *job, const frame_line_beam *beam, option 
     frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
     if (beam->header && job->conditions.building_width_in != FRAME_NOT_GIVEN)
         frame_code_beside_header(job, FRAME_CODE_SUPPORTS_ROOF, o->size, o->plies, beam->clear_span, &beside);
-    o->code_fails = beside.allowed != FRAME_NOT_GIVEN && beam->clear_span > beside.allowed + 1e-9;
+    const int has_code = beside.allowed != FRAME_NOT_GIVEN;
+    o->code_fails = has_code && beam->clear_span > beside.allowed + 1e-9;
+    o->code_allows = has_code && !o->code_fails;
 }
 
 static int passes(const option *o) {
@@ -63,6 +72,9 @@ static int is_better(const option *one, const option *than) {
     if (passes(one) != passes(than)) return passes(one);
     if (one->failed != than->failed) return !one->failed;
     if (!passes(one)) return one->result.ratio < than->result.ratio;
+    /* What the table allows goes before what it does not have: else a size it lacks would pass where all it has fail.
+     */
+    if (one->code_allows != than->code_allows) return one->code_allows;
     if (fabs(one->cost - than->cost) > 1e-9) return one->cost < than->cost;
     return one->result.depth < than->result.depth;
 }
@@ -72,6 +84,8 @@ static frame_status list_option(frame_framing_job *job, const char *name, const 
     if (o == best)
         snprintf(reason, sizeof reason, "%s",
                  passes(o) ? "taken: the cheapest that holds" : "taken: none holds, and it is nearest to it");
+    else if (o->too_shallow)
+        snprintf(reason, sizeof reason, "shallower than the rafters' cut ends (IRC R802.3, from memory)");
     else if (o->too_deep)
         snprintf(reason, sizeof reason, "deeper than there is room for");
     else if (o->failed)
@@ -80,6 +94,8 @@ static frame_status list_option(frame_framing_job *job, const char *name, const 
         snprintf(reason, sizeof reason, "holds by calculation, but the code's table allows less");
     else if (!passes(o))
         snprintf(reason, sizeof reason, "does not hold: %s", frame_word_text("governing", o->result.governs));
+    else if (best->code_allows && !o->code_allows)
+        snprintf(reason, sizeof reason, "holds by calculation, but the code's table does not have it");
     else
         snprintf(reason, sizeof reason, "holds, but costs more");
     return frame_framing_option_add(job, name, o->size, o->plies, o->failed ? FRAME_NOT_GIVEN : o->result.ratio,

@@ -53,9 +53,10 @@ static frame_status list_stick(frame_framing_job *job, const frame_placed_stick 
     const char *species = frame_species_name(placed->species), *grade = frame_grade_name(placed->grade);
     listed->name = frame_answer_text(job->answer, placed->name ? placed->name : "");
     listed->of = frame_answer_text(job->answer, placed->of);
+    listed->level = frame_answer_text(job->answer, placed->level ? placed->level : "");
     listed->section = frame_answer_text(job->answer, placed->section ? placed->section : "");
     listed->grade = frame_framing_text(job, "%s %s", species ? species : "", grade ? grade : "");
-    if (!listed->name || !listed->of || !listed->section || !listed->grade) return FRAME_NO_MEMORY;
+    if (!listed->name || !listed->of || !listed->level || !listed->section || !listed->grade) return FRAME_NO_MEMORY;
     listed->size = placed->size;
     listed->stage = placed->stage;
     measure(placed->stick, listed);

@@ -13,7 +13,7 @@ typedef struct frame_place {
 /* A stick to be kept: the job takes it, also when it fails. */
 typedef struct frame_placed_stick {
     frame_stick *stick;
-    const char *name, *of, *section;
+    const char *name, *of, *level, *section;
     frame_size size;
     frame_species species;
     frame_grade grade;

@@ -43,6 +43,7 @@ static frame_status one_post(frame_framing_job *job, size_t i) {
     return plain_stick(job, &in,
                        &(frame_placed_stick){.name = "post",
                                              .of = post->name,
+                                             .level = post->level,
                                              .section = frame_size_name(post->size),
                                              .size = post->size,
                                              .species = post->species,
@@ -89,6 +90,7 @@ static frame_status one_ply(frame_framing_job *job, size_t i, int32_t ply, doubl
     return plain_stick(job, &in,
                        &(frame_placed_stick){.name = chosen->plies > 1 ? "beam ply" : "beam",
                                              .of = beam->name,
+                                             .level = beam->level,
                                              .section = frame_size_name(chosen->size),
                                              .size = chosen->size,
                                              .species = beam->species,
@@ -120,8 +122,11 @@ static frame_status floor_pieces(frame_framing_job *job, size_t i, const frame_f
     frame_status status = FRAME_OK;
     for (size_t p = 0; p < frame_floor_piece_count(layout) && !status; p++) {
         frame_floor_piece piece;
-        frame_placed_stick placed = {
-            .of = part->name, .species = part->species, .grade = part->grade, .stage = FRAME_STAGE_FLOOR};
+        frame_placed_stick placed = {.of = part->name,
+                                     .level = part->level,
+                                     .species = part->species,
+                                     .grade = part->grade,
+                                     .stage = FRAME_STAGE_FLOOR};
         frame_floor_piece_at(layout, p, &piece);
         placed.name = frame_word_text("piece_kind", piece.kind);
         placed.section = piece.section;
@@ -198,8 +203,11 @@ static frame_status wall_pieces(frame_framing_job *job, size_t w, const frame_wa
     frame_status status = FRAME_OK;
     for (size_t p = 0; p < frame_wall_piece_count(layout) && !status; p++) {
         frame_wall_piece piece;
-        frame_placed_stick placed = {
-            .of = part->name, .species = part->species, .grade = part->grade, .stage = FRAME_STAGE_WALLS};
+        frame_placed_stick placed = {.of = part->name,
+                                     .level = part->level,
+                                     .species = part->species,
+                                     .grade = part->grade,
+                                     .stage = FRAME_STAGE_WALLS};
         frame_wall_piece_at(layout, p, &piece);
         placed.name = frame_word_text("piece_kind", piece.kind);
         placed.section = piece.section;
@@ -208,6 +216,15 @@ static frame_status wall_pieces(frame_framing_job *job, size_t w, const frame_wa
         if (!status) status = frame_place_stick(job, at, &placed);
     }
     return status;
+}
+
+static frame_status keep_view(frame_framing_job *job, const char *name, const frame_wall *layout) {
+    frame_framing_view view = {NULL, frame_answer_text(job->answer, name)};
+    const frame_status status = frame_wall_drawing(layout, &view.drawing);
+    if (status) return status;
+    if (view.name && frame_array_push(&job->inside->views, &view)) return FRAME_OK;
+    frame_drawing_free(view.drawing);
+    return FRAME_NO_MEMORY;
 }
 
 static frame_status one_wall(frame_framing_job *job, size_t w) {
@@ -225,6 +242,7 @@ static frame_status one_wall(frame_framing_job *job, size_t w) {
                             (part->to_x_in - part->from_x_in) / in.length_in,
                             (part->to_y_in - part->from_y_in) / in.length_in};
     status = wall_pieces(job, w, layout, &at);
+    if (!status) status = keep_view(job, part->name, layout);
     frame_wall_free(layout);
     return status;
 }

@@ -55,6 +55,7 @@ static frame_status one_piece(frame_framing_job *job, size_t r, const frame_roof
     if (piece.kind == FRAME_MEMBER_PLATE) return FRAME_OK;
     frame_placed_stick placed = {.name = frame_word_text("roof_member", piece.kind),
                                  .of = part->name,
+                                 .level = part->level,
                                  .section = piece.section,
                                  .size = piece.size,
                                  .species = part->species,

@@ -17,6 +17,7 @@ static const char *or_empty(const char *text) {
 }
 
 frame_status frame_packet_cuts_csv(const frame_packet *packet, frame_text *into) {
+    if (!packet->building) return frame_packet_copy(packet, "sticks.csv", into);
     frame_text_add(into, "piece,of,section,grade,count,length_in,length,cuts\r\n");
     for (size_t i = 0; i < frame_building_member_count(packet->building); i++) {
         frame_building_member member;
@@ -131,6 +132,7 @@ static void json_notes(const frame_packet *packet, frame_text *into) {
 }
 
 frame_status frame_packet_cuts_json(const frame_packet *packet, frame_text *into) {
+    if (!packet->building) return frame_packet_copy(packet, "all.json", into);
     frame_text_add(into, "{\n ");
     text_pair(into, "building", packet->name);
     text_pair(into, "libframe", frame_version());

@@ -1,6 +1,8 @@
 /* The packet: made from a job, written as a page and as lists. */
 #include "packet/packet.h"
 
+#include "packet/framing.h"
+
 #include <stdio.h>
 #include <string.h>
 
@@ -30,6 +32,9 @@ frame_status frame_building_packet(const frame_building_in *in, frame_packet **p
 void frame_packet_free(frame_packet *packet) {
     if (!packet) return;
     frame_building_free(packet->building);
+    for (size_t i = 0; i < packet->files.count; i++)
+        frame_text_free(FRAME_ITEM(frame_packet_file, packet->files, i).text);
+    frame_array_give(&packet->files);
     frame_give(packet);
 }
 
@@ -81,7 +86,18 @@ static void write_sheet_list(frame_text *into) {
     frame_text_add(into, "</ol>\n</nav>\n");
 }
 
+/* A file made with the packet of a framed site. */
+frame_status frame_packet_copy(const frame_packet *packet, const char *name, frame_text *into) {
+    for (size_t i = 0; i < packet->files.count; i++) {
+        const frame_packet_file *file = &FRAME_ITEM(frame_packet_file, packet->files, i);
+        if (strcmp(file->name, name) != 0) continue;
+        frame_text_add_bytes(into, frame_text_chars(file->text), frame_text_length(file->text));
+    }
+    return frame_text_state(into);
+}
+
 frame_status frame_packet_html(const frame_packet *packet, frame_text *into) {
+    if (!packet->building) return frame_packet_copy(packet, "index.html", into);
     frame_text_add(into,
                    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
@@ -117,9 +133,22 @@ static frame_status save(const frame_packet *packet, const char *folder, const c
     return status ? status : frame_text_save(text, path);
 }
 
+static frame_status save_files(const frame_packet *packet, const char *folder) {
+    char path[1024];
+    for (size_t i = 0; i < packet->files.count; i++) {
+        const frame_packet_file *file = &FRAME_ITEM(frame_packet_file, packet->files, i);
+        if (snprintf(path, sizeof path, "%s/%s", folder, file->name) >= (int)sizeof path)
+            return frame_fail(FRAME_NOT_WRITTEN, "folder", folder, "a shorter path", "folder: the path is too long");
+        const frame_status status = frame_text_save(file->text, path);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}
+
 frame_status frame_packet_write(const frame_packet *packet, const char *folder) {
     frame_text *text;
     if (!folder) return frame_fail(FRAME_REQUIRED, "folder", "NULL", "a folder", "folder: NULL is not a folder");
+    if (!packet->building) return save_files(packet, folder);
     frame_status status = frame_text_new(&text);
     if (status) return status;
     status = save(packet, folder, "index.html", frame_packet_html, text);

@@ -4,6 +4,7 @@
 
 #include <frame/packet.h>
 
+#include "base/memory.h"
 #include "building/building.h"
 #include "text/writer.h"
 
@@ -11,6 +12,7 @@ struct frame_packet {
     frame_building *building;
     frame_building_out out;
     char name[120];
+    frame_array files; /* of a framed site: its files, made with it; building is NULL then */
 };
 
 extern const char frame_packet_style[];
@@ -23,6 +25,8 @@ frame_status frame_packet_buying(const frame_packet *packet, frame_text *into);
 frame_status frame_packet_notes(const frame_packet *packet, frame_note_kind kind, const char *id, const char *title,
                                 frame_text *into);
 
+/* Copies a file of a framed site's packet. */
+frame_status frame_packet_copy(const frame_packet *packet, const char *name, frame_text *into);
 /* A length in tape notation, escaped for the page. */
 void frame_packet_length(frame_text *into, double inches);
 void frame_packet_heading(frame_text *into, const char *id, const char *title);

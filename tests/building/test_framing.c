@@ -239,6 +239,46 @@ START_TEST(fewest_sizes_is_one_size) {
 }
 END_TEST
 
+/* Rafters at 16 in stand over studs at 16 in: without one its load is shared evenly, and nothing of the wall's is lost.
+ */
+START_TEST(a_stud_taken_out) {
+    dice d = {1};
+    const plan p = {.width = 240,
+                    .depth = 144,
+                    .height = 96,
+                    .snow = 30,
+                    .slope = 0.5,
+                    .overhang = 12,
+                    .roof_dead = 10,
+                    .windows = 1};
+    frame_site *site;
+    frame_stud_removal_in in;
+    frame_stud_removal_out out;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    frame_stud_removal_in_init(&in);
+    in.site = site, in.wall = "front", in.at_in = 160;
+    ck_assert_msg(!frame_stud_removal(&in, &out, NULL), "%s", frame_error_text());
+    const double w = 30 + 10 * sqrt(1.25), rafter = w * 16 / 12 * 7, own = 10 * 8 * 16.0 / 12;
+    ck_assert_double_eq_tol(out.load_lb, rafter + own, 1e-6);
+    ck_assert_double_eq_tol(out.left_after_lb + out.right_after_lb, 3 * (rafter + own), 1e-6);
+    ck_assert_double_eq_tol(out.plate_span_in, 32, 1e-9);
+    /* M = P L / 4 at mid-span; two plates of 5-1/2 by 1-1/2; 875 x 1.15 x C_F 1.3 x C_fu 1.15 */
+    ck_assert_double_eq_tol(out.plate_ratio, rafter * 32 / 4 / (2 * 5.5 * 1.5 * 1.5 / 6) / (875 * 1.15 * 1.3 * 1.15),
+                            1e-9);
+    ck_assert_int_eq(out.carries, 1);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_STUD_REMOVAL_CAUTION_SHORE));
+    in.at_in = 28; /* the king beside the window */
+    ck_assert_int_eq(frame_stud_removal(&in, &out, NULL), FRAME_OK);
+    ck_assert_int_eq(out.passes, 0);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_STUD_REMOVAL_CAUTION_OPENING));
+    in.at_in = 0; /* the first */
+    ck_assert_int_eq(frame_stud_removal(&in, &out, NULL), FRAME_IMPOSSIBLE);
+    in.wall = "no wall";
+    ck_assert_int_eq(frame_stud_removal(&in, &out, NULL), FRAME_UNKNOWN_NAME);
+    frame_site_free(site);
+}
+END_TEST
+
 START_TEST(parts_name_others_that_are_there) {
     dice d = {9};
     const plan p = random_plan(&d);
@@ -265,6 +305,7 @@ int main(void) {
     tcase_add_test(tests, a_gable_by_hand);
     tcase_add_test(tests, what_nothing_carries_is_told);
     tcase_add_test(tests, fewest_sizes_is_one_size);
+    tcase_add_test(tests, a_stud_taken_out);
     tcase_add_test(tests, parts_name_others_that_are_there);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
