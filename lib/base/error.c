@@ -14,24 +14,58 @@ typedef struct error_detail {
 
 static _Thread_local error_detail detail;
 
-/* Copies what fits and never splits a UTF-8 character. */
+enum { MOST_SHOWN = 60 }; /* bytes of a value: a message that holds a whole file helps nobody */
+
+/* The bytes of the UTF-8 character that begins here; 0 for what is none. */
+static size_t character(const char *from) {
+    const unsigned char *c = (const unsigned char *)from;
+    const size_t length = c[0] < 0x80                   ? 1
+                          : c[0] >= 0xC2 && c[0] < 0xE0 ? 2
+                          : (c[0] & 0xF0u) == 0xE0      ? 3
+                          : c[0] >= 0xF0 && c[0] < 0xF5 ? 4
+                                                        : 0;
+    for (size_t i = 1; i < length; i++)
+        if ((c[i] & 0xC0u) != 0x80u) return 0;
+    return length;
+}
+
+/* Copies the characters that fit, in one line and in UTF-8 whatever was given. */
 static void keep(char *into, size_t size, const char *from) {
-    size_t length = strlen(from);
-    if (length >= size) {
-        length = size - 1;
-        while (length && ((unsigned char)from[length] & 0xC0u) == 0x80u) length--;
+    size_t at = 0;
+    while (*from) {
+        size_t length = character(from);
+        const int shown = length && (unsigned char)*from >= 0x20 && *from != 0x7F;
+        if (!length) length = 1;
+        if (at + length >= size) break;
+        if (shown)
+            memmove(into + at, from, length);
+        else
+            into[at] = *from == '\n' || *from == '\t' || *from == '\r' ? ' ' : '?';
+        at += shown ? length : 1;
+        from += length;
     }
-    memmove(into, from, length);
-    into[length] = 0;
+    into[at] = 0;
+}
+
+/* Cuts a long value short where the text quotes it, so that what is valid still fits. */
+static void quote_less(char *text, const char *value) {
+    const size_t length = strlen(value);
+    char *quoted = length > MOST_SHOWN + 3 ? strstr(text, value) : NULL;
+    size_t shown = MOST_SHOWN;
+    if (!quoted) return;
+    while (shown && ((unsigned char)value[shown] & 0xC0u) == 0x80u) shown--;
+    memcpy(quoted + shown, "...", 3);
+    memmove(quoted + shown + 3, quoted + length, strlen(quoted + length) + 1);
 }
 
 frame_status frame_fail(frame_status status, const char *field, const char *value, const char *valid,
                         const char *format, ...) {
-    char text[sizeof detail.text];
+    char text[2048];
     va_list list;
     va_start(list, format);
     vsnprintf(text, sizeof text, format, list);
     va_end(list);
+    quote_less(text, value);
     detail.status = status;
     keep(detail.field, sizeof detail.field, field);
     keep(detail.value, sizeof detail.value, value);

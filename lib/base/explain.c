@@ -107,6 +107,10 @@ frame_status frame_struct_list(const frame_struct *facts, const char *name, cons
         snprintf(valid, sizeof valid, "%d to %d items", (int)least, (int)most);
         return frame_fail(FRAME_OUT_OF_RANGE, name, written, valid, "%s: %s items are not in %s", name, written, valid);
     }
+    /* An element ends on eight bytes: items of another size were never set up, and would stand askew in memory. */
+    if (field->element && count && *(const uint32_t *)items % 8)
+        return frame_fail(FRAME_NOT_INITIALISED, name, "", "items set up by their init function",
+                          "%s[0]: not set up; call frame_%s_init first", name, field->element->name);
     if (field->kind == FRAME_FIELD_NUMBERS) return explain_numbers(field, items, count);
     return field->kind == FRAME_FIELD_WORDS ? explain_words(field, items, count) : FRAME_OK;
 }

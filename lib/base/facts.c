@@ -1,6 +1,7 @@
 /* Reading the field facts: look-ups, init, and what straight-line validation leaves to the table. */
 #include "base/facts.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "base/error.h"
@@ -92,6 +93,18 @@ void frame_struct_give(const frame_struct *facts, const void *result, void *out,
     memcpy(out, result, given);
     ((uint32_t *)out)[0] = (uint32_t)given;
     ((uint32_t *)out)[1] = facts->id;
+}
+
+frame_status frame_struct_finite(const frame_struct *facts, const void *result) {
+    for (size_t i = 0; i < facts->field_count; i++) {
+        double figure;
+        if (facts->fields[i].kind != FRAME_FIELD_NUMBER) continue;
+        memcpy(&figure, (const char *)result + facts->fields[i].offset, sizeof figure);
+        if (!isfinite(figure))
+            return frame_fail(FRAME_IMPOSSIBLE, facts->fields[i].name, "no finite number", "measures less extreme",
+                              "%s: comes to no finite number; valid are measures less extreme", facts->fields[i].name);
+    }
+    return FRAME_OK;
 }
 
 void frame_struct_blank(const frame_struct *facts, void *out) {

@@ -82,6 +82,9 @@ frame_status frame_struct_explain(const frame_struct *facts, const void *in);
 frame_status frame_struct_list(const frame_struct *facts, const char *field, const void *in, double least, double most);
 /* Copies a result out, as far as the caller's struct reaches, and marks it with size and id. */
 void frame_struct_give(const frame_struct *facts, const void *result, void *out, size_t out_size);
+/* FRAME_IMPOSSIBLE, naming the figure, when one of a result is infinite or no number: what was given, each in its range, was
+ * together too extreme to work with. */
+frame_status frame_struct_finite(const frame_struct *facts, const void *result);
 /* Sets every figure of an out-struct or item to "not given". */
 void frame_struct_blank(const frame_struct *facts, void *out);
 /* The nearest of some words to a misspelt one, NULL when none is near. */

@@ -68,11 +68,12 @@ frame_status frame_dowel_reach_drawing(const frame_dowel_reach_in *given, frame_
     uint64_t assumed = 0;
     frame_status status = frame_dowel_reach_in_read(given, &in, &assumed);
     if (!status) status = frame_dowel_reach_find(&in, &layers, &drive, &reached);
-    if (!status) status = frame_drawing_new(drawing);
-    if (status) return status;
-    status = draw(*drawing, &layers, &drive, &reached);
-    if (!status) return FRAME_OK;
-    frame_drawing_free(*drawing);
-    *drawing = NULL;
+    frame_drawing *made = NULL;
+    if (!status) status = frame_drawing_new(&made);
+    if (!status) status = draw(made, &layers, &drive, &reached);
+    if (status)
+        frame_drawing_free(made);
+    else
+        *drawing = made;
     return status;
 }

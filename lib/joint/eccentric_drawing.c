@@ -97,11 +97,13 @@ frame_status frame_fastener_eccentric_drawing(const frame_fastener_eccentric_in 
     frame_status status = frame_fastener_eccentric_in_read(given, &in, &assumed);
     if (!status) status = frame_fastener_eccentric_solve(given, &answer, NULL);
     if (status) return status;
-    status = frame_drawing_new(drawing);
-    if (!status && (status = draw(*drawing, &in, answer))) {
-        frame_drawing_free(*drawing);
-        *drawing = NULL;
-    }
+    frame_drawing *made = NULL;
+    status = frame_drawing_new(&made);
+    if (!status) status = draw(made, &in, answer);
     frame_fastener_eccentric_free(answer);
+    if (status)
+        frame_drawing_free(made);
+    else
+        *drawing = made;
     return status;
 }

@@ -193,12 +193,14 @@ frame_status frame_fastener_layout_drawing(const frame_fastener_layout_in *given
     uint64_t assumed = 0;
     frame_status status = frame_fastener_layout_in_read(given, &in, &assumed);
     if (!status) status = frame_spots_read(&in, &spots);
-    if (!status) status = frame_drawing_new(drawing);
     if (status) return status;
     const frame_face face = {in.width_in, in.length_in, spots.diameter_in};
-    status = frame_face_draw(*drawing, &face, spots.at, spots.count, "Layout of the fasteners");
-    if (!status) return FRAME_OK;
-    frame_drawing_free(*drawing);
-    *drawing = NULL;
+    frame_drawing *made = NULL;
+    status = frame_drawing_new(&made);
+    if (!status) status = frame_face_draw(made, &face, spots.at, spots.count, "Layout of the fasteners");
+    if (status)
+        frame_drawing_free(made);
+    else
+        *drawing = made;
     return status;
 }

@@ -214,11 +214,12 @@ frame_status frame_fastener_pattern_drawing(const frame_fastener_pattern_in *giv
     uint64_t assumed = 0;
     frame_status status = frame_fastener_pattern_in_read(given, &in, &assumed);
     if (!status) status = find(&in, &t, NULL);
-    if (!status) status = frame_drawing_new(drawing);
-    if (status) return status;
-    status = draw(&in, &t, *drawing);
-    if (!status) return FRAME_OK;
-    frame_drawing_free(*drawing);
-    *drawing = NULL;
+    frame_drawing *made = NULL;
+    if (!status) status = frame_drawing_new(&made);
+    if (!status) status = draw(&in, &t, made);
+    if (status)
+        frame_drawing_free(made);
+    else
+        *drawing = made;
     return status;
 }

@@ -118,7 +118,7 @@ static frame_status find_lengths(const frame_hip_facts *in, const plan *at, fram
     out->shortened_length_in = shortened;
     out->tail_length_in = tail;
     out->length_in = length;
-    if (deduction >= run)
+    if (!(fabs(deduction) < run))
         return frame_fail_number(FRAME_IMPOSSIBLE, "run_in", in->run_in,
                                  "more: the head's deduction takes the whole run");
     return FRAME_OK;
@@ -231,6 +231,10 @@ frame_status frame_hip_compute(const frame_hip_facts *facts, frame_hip_figures *
     FRAME_HIP_FIGURES(FRAME_HIP_BLANK)
 #undef FRAME_HIP_BLANK
     const plan at = find_plan(facts, figures, w);
+    if (!(at.run <= 12000 && figures->run_b_in <= 12000)) /* flat beside steep, or a corner that hardly turns */
+        return frame_fail_number(
+            FRAME_IMPOSSIBLE, "corner_deg", facts->corner_deg,
+            "nearer to square, or slopes nearer to one another: nothing runs for more than 1,000 ft");
     frame_status status = find_lengths(facts, &at, figures, w);
     if (status) return status;
     find_sides(facts, &at, figures, w);

@@ -206,6 +206,7 @@ frame_status members_give(members *m);
 /* members_gangs.c: finds which pieces are cut alike. */
 frame_status members_find_gangs(members *m, frame_stick *const *sticks);
 
+enum { MEMBERS_MOST_PIECES = 20000 };
 /* members_piece.c: begins a piece, and cuts the one begun last. */
 members_piece *members_add_piece(members *m, frame_roof_member kind, int32_t section, vec3 start, vec3 end);
 members_cut *members_add_cut(members *m, frame_stick_role role, vec3 point, vec3 waste, const char *label);

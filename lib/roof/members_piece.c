@@ -5,6 +5,7 @@
 #include "roof/members.h"
 
 members_piece *members_add_piece(members *m, frame_roof_member kind, int32_t section, vec3 start, vec3 end) {
+    if (m->set->pieces.count >= MEMBERS_MOST_PIECES) return NULL; /* roof_members tells this from no memory */
     const members_section *of = &m->sections[section];
     const members_piece piece = {.kind = kind,
                                  .face = -1,

@@ -17,6 +17,9 @@ frame_status frame_stick_solid_sized(const frame_stick *stick, frame_stick_solid
     solid.world_x_in = world.x;
     solid.world_y_in = world.y;
     solid.world_z_in = world.z;
+    const frame_status status =
+        frame_struct_finite(&frame_stick_solid_out_facts, &solid); /* a shaving without volume */
+    if (status) return status;
     frame_struct_give(&frame_stick_solid_out_facts, &solid, out, out_size);
     return FRAME_OK;
 }

@@ -63,6 +63,7 @@ frame_status frame_no_out(const char *calculation);
         const size_t position = working ? frame_working_mark_position(working) : 0;                 \
         status = compute(&read, &result, working);                                                  \
         if (!status && working) status = frame_working_state(working);                              \
+        if (!status) status = frame_struct_finite(&frame_##X##_out_facts, &result);                 \
         if (status) {                                                                               \
             if (working) frame_working_roll_back(working, position);                                \
             return status;                                                                          \
@@ -154,6 +155,7 @@ frame_status frame_no_out(const char *calculation);
         const size_t position = working ? frame_working_mark_position(working) : 0;                       \
         status = solve(&read, answer, out, working);                                                      \
         if (!status && answer->failed) status = FRAME_NO_MEMORY;                                          \
+        if (!status) status = frame_struct_finite(&frame_##X##_out_facts, out);                           \
         if (!status && working) status = frame_working_state(working);                                    \
         if (status) {                                                                                     \
             if (working) frame_working_roll_back(working, position);                                      \

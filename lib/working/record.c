@@ -32,7 +32,9 @@ void frame_working_clear(frame_working *working) {
 }
 
 frame_status frame_working_state(const frame_working *working) {
-    return working ? working->state : FRAME_OK;
+    if (!working || !working->state) return FRAME_OK;
+    return frame_fail(working->state, "working", "", "a working that was cleared",
+                      "working: memory gave out while it was recorded; clear it, or take another");
 }
 
 /* The level and the count that an entry made now would have. */
