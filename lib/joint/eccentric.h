@@ -25,14 +25,13 @@ typedef struct frame_slip {
 /* Where the group turns when all of it carries what it can. The field of slips is (a - turn y, b + turn x). */
 typedef struct frame_instant {
     double a, b, turn;
-    double scale;  /* slips of the field times this are inches; for the curve */
     double factor; /* the load that the group carries over the load given, each of value 1 */
     int rounds;
+    double over[FRAME_MOST_ECCENTRIC]; /* force over slip of each, of value and weight 1 */
 } frame_instant;
 
 void frame_instant_find(const frame_eccentric *group, const frame_slip *slip, frame_instant *found);
 /* What fastener i carries then, of value 1. */
-void frame_instant_share(const frame_eccentric *group, const frame_slip *slip, const frame_instant *found, size_t i,
-                         double *x, double *y);
+void frame_instant_share(const frame_eccentric *group, const frame_instant *found, size_t i, double *x, double *y);
 
 #endif

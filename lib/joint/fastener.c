@@ -80,9 +80,15 @@ static frame_status unknown_size(frame_dowel_kind kind, const char *size) {
                       size, frame_dowel_word(kind), valid);
 }
 
+/* Names of two or three letters: quicker than a call of strcmp for each. */
+static int same_name(const char *a, const char *b) {
+    while (*a && *a == *b) a++, b++;
+    return *a == *b;
+}
+
 static const frame_fastener_row *row_named(frame_dowel_kind kind, const char *name) {
     for (const frame_fastener_row *row = first_of(kind); is_of(row, kind); row++)
-        if (*row->size == *name && !strcmp(row->size, name)) return row;
+        if (same_name(row->size, name)) return row;
     return NULL;
 }
 

@@ -81,7 +81,7 @@ static frame_status shares(const frame_fastener_eccentric_in *in, const job *j, 
         share(&j->group, i, &line->x_lb, &line->y_lb);
         line->force_lb = sqrt(line->x_lb * line->x_lb + line->y_lb * line->y_lb);
         line->ratio = line->force_lb / (j->group.weight[i] * in->each_lb);
-        frame_instant_share(&j->group, &j->slip, &j->instant, i, &line->instant_x_lb, &line->instant_y_lb);
+        frame_instant_share(&j->group, &j->instant, i, &line->instant_x_lb, &line->instant_y_lb);
         line->instant_x_lb *= in->each_lb, line->instant_y_lb *= in->each_lb;
         if (line->ratio <= out->ratio) continue;
         out->ratio = line->ratio;

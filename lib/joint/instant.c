@@ -7,7 +7,7 @@
 
 enum { ROUNDS = 80, HALVINGS = 30 };
 
-static const double small_slip = 1e-7, balanced = 1e-8;
+static const double small_slip = 1e-7, balanced = 1e-7;
 
 /* Movements are (a, b, turn times size): three of one unit. Along c the load does work; z moves in the plane square to
  * it. */
@@ -66,7 +66,7 @@ static double farthest(const frame_eccentric *group, const double *q, double siz
 }
 
 /* The imbalance at a movement and its derivatives. */
-static void look(const frame_eccentric *group, const frame_slip *slip, const plane *p, state *s) {
+static void look(const frame_eccentric *group, const frame_slip *slip, const plane *p, state *s, double *overs) {
     double f[3] = {0, 0, 0}, h00 = 0, h01 = 0, h11 = 0, h02 = 0, h12 = 0, h22 = 0;
     s->scale = slip->curved ? slip->most / farthest(group, s->q, p->size) : 1;
     for (size_t i = 0; i < group->count; i++) {
@@ -75,7 +75,8 @@ static void look(const frame_eccentric *group, const frame_slip *slip, const pla
         const double r = sqrt(u * u + v * v + small_slip * small_slip);
         double over, slope;
         law(slip, r, s->scale, &over, &slope);
-        const double k = weight * over, n = weight * (slope - over) / (r * r);
+        overs[i] = over;
+        const double k = weight * over, inverse = 1 / r, n = weight * (slope - over) * inverse * inverse;
         const double kuu = k + n * u * u, kuv = n * u * v, kvv = k + n * v * v;
         f[0] += k * u, f[1] += k * v, f[2] += k * (v * x - u * y);
         h00 += kuu, h01 += kuv, h11 += kvv;
@@ -105,7 +106,7 @@ static double imbalance(const state *s) {
 }
 
 /* One step; 0 when none makes it better. */
-static int step(const frame_eccentric *group, const frame_slip *slip, const plane *p, state *s) {
+static int step(const frame_eccentric *group, const frame_slip *slip, const plane *p, state *s, double *overs) {
     const double add = 1e-12 * (s->h[0] + s->h[2]), h11 = s->h[0] + add, h22 = s->h[2] + add;
     const double det = h11 * h22 - s->h[1] * s->h[1];
     if (!(det > 0)) return 0;
@@ -114,7 +115,7 @@ static int step(const frame_eccentric *group, const frame_slip *slip, const plan
     for (int i = 0; i < HALVINGS; i++, part /= 2) {
         state next = *s;
         for (int k = 0; k < 3; k++) next.q[k] += part * (d1 * p->one[k] + d2 * p->two[k]);
-        look(group, slip, p, &next);
+        look(group, slip, p, &next, overs);
         if (imbalance(&next) >= imbalance(s) * (1 - 1e-4 * part)) continue;
         *s = next;
         return 1;
@@ -127,22 +128,21 @@ void frame_instant_find(const frame_eccentric *group, const frame_slip *slip, fr
     state s;
     plane_of(group, &p);
     begin(group, &p, &s);
-    look(group, slip, &p, &s);
+    look(group, slip, &p, &s, found->over);
     found->rounds = 0;
     while (found->rounds < ROUNDS && imbalance(&s) > balanced * balanced * s.along * s.along) {
-        if (!step(group, slip, &p, &s)) break;
+        if (!step(group, slip, &p, &s, found->over)) {
+            look(group, slip, &p, &s, found->over); /* the steps that were tried left theirs there */
+            break;
+        }
         found->rounds++;
     }
     found->a = s.q[0], found->b = s.q[1], found->turn = s.q[2] / p.size;
-    found->scale = s.scale;
     found->factor = s.along / p.work;
 }
 
-void frame_instant_share(const frame_eccentric *group, const frame_slip *slip, const frame_instant *found, size_t i,
-                         double *x, double *y) {
-    const double u = found->a - found->turn * group->y[i], v = found->b + found->turn * group->x[i];
-    double over, slope;
-    law(slip, sqrt(u * u + v * v + small_slip * small_slip), found->scale, &over, &slope);
-    *x = group->weight[i] * over * u;
-    *y = group->weight[i] * over * v;
+void frame_instant_share(const frame_eccentric *group, const frame_instant *found, size_t i, double *x, double *y) {
+    const double force = group->weight[i] * found->over[i];
+    *x = force * (found->a - found->turn * group->y[i]);
+    *y = force * (found->b + found->turn * group->x[i]);
 }
