@@ -1687,6 +1687,10 @@ typedef struct frame_shear_wall_in {
     double opening_height_in;     /**< optional : >0..480. Height of its tallest opening, for C_o by the table. */
     double opening_area_in2;      /**< optional : >0..1e6. Area of its openings, for C_o by the formula, instead. */
     double demand_lb;             /**< optional : >0..1e6. Shear in the wall. */
+    double stiffness_kip_per_in;  /**< optional : >0..1000. Apparent shear stiffness G_a, as panel_shear gives it; with the next three, for the deflection. */
+    double end_area_in2;          /**< optional : >0..200. Cross-section of the post at an end. */
+    double end_modulus_psi;       /**< optional : >0..4e7. Its modulus of elasticity. */
+    double hold_down_give_in;     /**< optional : 0..4. What the hold-down gives at its force. */
 } frame_shear_wall_in;
 
 /** What the wall carries. */
@@ -1705,6 +1709,7 @@ typedef struct frame_shear_wall_out {
     double ratio;          /**< Demand over capacity; not given without one. */
     double hold_down_lb;   /**< Force in the hold-down at an end, of the demand, else of the capacity; without dead load. */
     double uplift_plf;     /**< Uplift along the bottom plate between hold-downs; perforated walls only. */
+    double deflection_in;  /**< How far the top moves under the shear in the wall; not given without the four figures it needs, or with several segments. */
 } frame_shear_wall_out;
 
 /** Finds what a shear wall carries: segments by their own lengths, those narrower than half their height weighted by 2 b/h and left out past 3.5 to 1; or a wall with openings by the perforated method with C_o; and its hold-down forces (SDPWS 4.3.3 to 4.3.6). */

@@ -83,10 +83,45 @@ static void forces(const frame_shear_wall_in *in, double counted, frame_shear_wa
     out->passes = frame_within(out->ratio);
 }
 
+static frame_status all_or_none(const frame_shear_wall_in *in, int *all) {
+    static const char *const names[] = {"stiffness_kip_per_in", "end_area_in2", "end_modulus_psi", "hold_down_give_in"};
+    const double fields[] = {in->stiffness_kip_per_in, in->end_area_in2, in->end_modulus_psi, in->hold_down_give_in};
+    int given = 0, missing = 0;
+    for (int i = 0; i < 4; i++) {
+        if (fields[i] != FRAME_NOT_GIVEN)
+            given++;
+        else
+            missing = i;
+    }
+    *all = given == 4;
+    if (!given || *all) return FRAME_OK;
+    return frame_fail(FRAME_REQUIRED, names[missing], "", "a figure beside the others of the deflection",
+                      "%s: not given; the deflection needs it beside the others", names[missing]);
+}
+
+/* Bending of the ends, shear and nails of the panels, give of the hold-down. */
+static void deflection(const frame_shear_wall_in *in, double counted, frame_shear_wall_out *out, frame_working *w) {
+    const double shear = in->demand_lb != FRAME_NOT_GIVEN ? in->demand_lb : out->capacity_lb;
+    FRAME_HEADING(w, "Deflection");
+    FRAME_TABLE(w, v_wall, 12 * shear / (out->opening_factor * counted), "plf", "unit shear in the wall", "above");
+    FRAME_GIVEN(w, h_ft, in->height_in / 12, "ft", "height");
+    FRAME_GIVEN(w, b_ft, counted / 12, "ft", "length counted");
+    FRAME_GIVEN(w, E, in->end_modulus_psi, "psi", "modulus of the end post");
+    FRAME_GIVEN(w, A, in->end_area_in2, "in2", "its cross-section");
+    FRAME_GIVEN(w, G_a, in->stiffness_kip_per_in, "kip/in", "apparent shear stiffness");
+    FRAME_GIVEN(w, Delta_a, in->hold_down_give_in, "in", "give of the hold-down");
+    FRAME_STEP(w, delta,
+               8 * v_wall * pow(h_ft, 3) / (E * A * b_ft) + v_wall * h_ft / (1000 * G_a) + h_ft * Delta_a / b_ft, "in",
+               "movement of the top", "SDPWS equation 4.3-1, from memory");
+    out->deflection_in = delta;
+    out->not_checked &= ~FRAME_BIT(FRAME_FASTENING_UNCHECKED_DEFLECTION);
+}
+
 static frame_status compute(const frame_shear_wall_in *in, frame_shear_wall_out *out, frame_working *w) {
-    int left_out = 0, narrow = 0;
+    int left_out = 0, narrow = 0, stiff = 0;
     double counted = 0;
-    const frame_status status = sensible(in);
+    frame_status status = sensible(in);
+    if (!status) status = all_or_none(in, &stiff);
     if (status) return status;
     for (size_t i = 0; i < in->segment_count; i++) {
         const double one = weighed(in, in->segments_in[i], &left_out, w);
@@ -107,6 +142,7 @@ static frame_status compute(const frame_shear_wall_in *in, frame_shear_wall_out 
     out->not_checked = FRAME_BIT(FRAME_FASTENING_UNCHECKED_DEFLECTION) |
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_COLLECTOR) | FRAME_BIT(FRAME_FASTENING_UNCHECKED_ANCHOR) |
                        FRAME_BIT(FRAME_FASTENING_UNCHECKED_SEISMIC);
+    if (stiff && (in->perforated || in->segment_count == 1)) deflection(in, counted, out, w);
     return FRAME_OK;
 }
 

@@ -71,6 +71,12 @@ START_TEST(segments) {
     CHECKED(shear_wall, in, out);
     CLOSE(out.ratio, 0.5);
     CLOSE(out.hold_down_lb, 150 * 8.0);
+    in = wall_of(segments, 1);
+    in.stiffness_kip_per_in = 15, in.end_area_in2 = 10.5, in.end_modulus_psi = 1.4e6;
+    REFUSED(shear_wall, in, FRAME_REQUIRED, "hold_down_give_in");
+    in.hold_down_give_in = 0.1;
+    CHECKED(shear_wall, in, out);
+    CLOSE(out.deflection_in, 8 * 300 * 512 / (1.4e6 * 10.5 * 8) + 300 * 8 / 15000.0 + 0.1);
     in = wall_of(segments + 2, 1);
     REFUSED(shear_wall, in, FRAME_IMPOSSIBLE, "segments_in");
     in = wall_of(segments + 1, 1), in.blocked = 0;
