@@ -1197,6 +1197,70 @@ FRAME_ANSWER(post_sizes);
 /** The choices, best first. */
 FRAME_ANSWER_LIST(post_sizes, option, options);
 
+/* ---- bearing_check: wood that bears, at any angle to its grain --------------------------------------------------- */
+
+/** Cautions that go with bearing. */
+typedef int32_t frame_bearing_caution;
+enum frame_bearing_caution_values {
+    FRAME_BEARING_CAUTION_STAMP = 0,      /**< "stamp". The design values hold for lumber with this grade stamp, not for unstamped, old, ripped or damaged lumber. */
+    FRAME_BEARING_CAUTION_MEMORY = 1,     /**< "from_memory". Rests on values recalled, no text seen: check them against the printed standard before relying on them. */
+    FRAME_BEARING_CAUTION_USER_VALUES = 2, /**< "user_values". Your design values are taken to include size, service and treatment. */
+    FRAME_BEARING_CAUTION_BOTH = 3,       /**< "both_sides". Both sides of a bearing count: check the piece below too, whose grain may lie across the load. */
+    FRAME_BEARING_CAUTION_END_PLATE = 4   /**< "end_plate". End grain pressed beyond three quarters of its strength needs a metal plate between (NDS 3.10.1.3). */
+};
+/** What bearing leaves unchecked. */
+typedef int32_t frame_bearing_not_checked;
+enum frame_bearing_not_checked_values {
+    FRAME_BEARING_UNCHECKED_OTHER_SIDE = 0, /**< "other_side". The other piece. */
+    FRAME_BEARING_UNCHECKED_SLIDING = 1,    /**< "sliding". What keeps a sloped piece from sliding off. */
+    FRAME_BEARING_UNCHECKED_COMBINATIONS = 2 /**< "combinations". Other combinations of loads: give each with its own duration. */
+};
+
+/** A piece of wood and what presses on it. */
+typedef struct frame_bearing_check_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< optional. Nominal size of one ply. */
+    frame_species species;   /**< optional. Species or species group. */
+    frame_grade grade;       /**< optional. Visual grade. */
+    int32_t plies;           /**< 1 : 1..8. Members side by side that all bear. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_temperature temperature; /**< normal. How hot it gets for long. */
+    frame_load_duration load_duration; /**< ten years. The duration of the shortest load in this combination, for the part along the grain. */
+    frame_bool at_end;       /**< yes. The bearing ends less than 3 in from the end of the piece: C_b is 1. */
+    frame_design_method method; /**< ASD. How safety is brought in: with LRFD give the load as factored, and time_effect_factor. */
+    double load_lb;          /**< required : >0..1e6. Load on the bearing. */
+    double length_in;        /**< required : >0..240. Length of bearing along the piece; for a sloped rafter its level seat. */
+    double angle_deg;        /**< required : 0..90. Angle between load and grain: 90 across the grain, 0 on end grain; for a rafter on a level seat 90 less its slope. */
+    double time_effect_factor;  /**< optional : 0.6..1.25. Time effect factor, lambda, of this combination (NDS table N3); needed with LRFD. */
+    double width_in;         /**< optional : >0..60. True breadth of one ply that bears, instead of that of size. */
+    double depth_in;         /**< optional : >0..60. True width of one ply, with width_in. */
+    double fc_psi;           /**< optional : >0..20000. F_c, instead of species and grade. */
+    double fc_perp_psi;      /**< optional : >0..10000. F_c-perp, with fc_psi. */
+} frame_bearing_check_in;
+
+/** How it bears. A ratio is the share used of what is allowed: up to 1 it holds. */
+typedef struct frame_bearing_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : bearing_caution. Cautions. */
+    uint64_t not_checked; /**< bits : bearing_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    double ratio;             /**< Bearing stress over what is allowed. */
+    double stress_psi;        /**< Bearing stress. */
+    double allowed_psi;       /**< What is allowed at this angle, F_theta'. */
+    double fc_star_psi;       /**< F_c*: along the grain, all factors but C_P. */
+    double fc_perp_adjusted_psi; /**< F_c-perp', C_b included. */
+    double bearing_area_factor;  /**< C_b. */
+    double length_needed_in;  /**< Length of bearing that would just do, with this C_b. */
+    double capacity_lb;       /**< Load that it would just bear. */
+} frame_bearing_check_out;
+
+/** Checks bearing at any angle to the grain by NDS 2018 3.10: across the grain with C_b, on end grain, and between the two by Hankinson's formula
+ * (3.10.3), as under a rafter's level seat or a brace. ASD or LRFD. */
+FRAME_CALCULATION(bearing_check);
+
 /* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
 
 /** Cautions that go with a table of spans. */
