@@ -1261,6 +1261,106 @@ typedef struct frame_bearing_check_out {
  * (3.10.3), as under a rafter's level seat or a brace. ASD or LRFD. */
 FRAME_CALCULATION(bearing_check);
 
+/* ---- sistered_check: unlike pieces side by side ------------------------------------------------------------------- */
+
+/** One piece of a sistered joist. Give species, grade and size; or its design values and true size. As a tuple or array: size, species, grade,
+ * count. */
+typedef struct frame_sister_piece {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< optional. Nominal size. */
+    frame_species species;   /**< optional. Species or species group. */
+    frame_grade grade;       /**< optional. Visual grade. */
+    int32_t count;           /**< 1 : 1..8. How many alike. */
+    double width_in;         /**< optional : >0..60. True thickness, instead of size. */
+    double depth_in;         /**< optional : >0..60. True depth, instead of size. */
+    double fb_psi;           /**< optional : >0..20000. F_b, instead of species and grade. */
+    double fv_psi;           /**< optional : >0..5000. F_v, with fb_psi. */
+    double fc_perp_psi;      /**< optional : >0..10000. F_c-perp, with fb_psi. */
+    double e_psi;            /**< optional : >0..1e7. E, with fb_psi. */
+} frame_sister_piece;
+/** Sets up a piece: every field not given. */
+FRAME_ELEMENT(sister_piece);
+
+/** Cautions that go with sistered joists. */
+typedef int32_t frame_sister_caution;
+enum frame_sister_caution_values {
+    FRAME_SISTER_CAUTION_FULL = 0,     /**< "full_length". Holds for pieces that run the whole span, bear at both ends, are bent alike and fastened together so that all carry. */
+    FRAME_SISTER_CAUTION_SAG = 1,      /**< "sag". What the old joist has sagged stays unless it is jacked up first; until the new piece is tight it carries nothing of the load that is there. */
+    FRAME_SISTER_CAUTION_STAMP = 2,    /**< "stamp". The design values hold for lumber with a grade stamp: an old joist has an unknown grade. */
+    FRAME_SISTER_CAUTION_MEMORY = 3,   /**< "from_memory". Rests on values recalled, no text seen. */
+    FRAME_SISTER_CAUTION_USER_VALUES = 4, /**< "user_values". Your design values are taken to include size, service and treatment. */
+    FRAME_SISTER_CAUTION_SNOW_BASIS = 5   /**< "snow_basis". Snow is taken as a 50-year load on plan: a strength-level one belongs to load_edition "ASCE 7-22". */
+};
+/** What sistered joists leave unchecked. */
+typedef int32_t frame_sister_not_checked;
+enum frame_sister_not_checked_values {
+    FRAME_SISTER_UNCHECKED_FASTENERS = 0, /**< "fasteners". The nails or bolts between the pieces: share_plf of each is what they pass on. */
+    FRAME_SISTER_UNCHECKED_LOCAL = 1,     /**< "local_loads". Point loads, wind, drifted and sliding snow. */
+    FRAME_SISTER_UNCHECKED_CUTS = 2,      /**< "cuts". Notches, holes and rot. */
+    FRAME_SISTER_UNCHECKED_SUPPORTS = 3,  /**< "supports". What carries the reactions. */
+    FRAME_SISTER_UNCHECKED_EDGE = 4       /**< "edge". Buckling of the compression edge: it is taken as held. */
+};
+
+/** Pieces side by side under even load on one simple span. */
+typedef struct frame_sistered_check_in {
+    uint32_t struct_size, struct_id;
+    const frame_sister_piece *pieces; /**< required. The pieces. */
+    size_t piece_count;      /**< count : 1..8. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_load_duration live_duration; /**< ten years. How long the live load lasts. */
+    frame_design_method method;      /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    int32_t spare;
+    double span_in;          /**< required : >0..1200. Span. */
+    double dead_plf;         /**< required : 0..1e5. Dead load on a foot of all pieces together; 0 must be said. */
+    double live_plf;         /**< 0 : 0..1e5. Live load. */
+    double roof_live_plf;    /**< 0 : 0..1e5. Roof live load, on plan. */
+    double snow_plf;         /**< 0 : 0..1e5. Snow, on plan. */
+    double bearing_in;       /**< 1.5 : >0..48. Length of bearing at each end. */
+    double deflection_limit; /**< 360 : 1..10000. Span over this is the most it may sag under live load or snow. */
+    double total_deflection_limit; /**< 240 : 1..10000. Span over this is the most it may sag in all, with creep. */
+    double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+} frame_sistered_check_in;
+
+/** How they hold together. */
+typedef struct frame_sistered_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : sister_caution. Cautions. */
+    uint64_t not_checked; /**< bits : sister_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    frame_governing governs; /**< The check with the largest ratio. */
+    int32_t weakest;      /**< The piece with the largest ratio, from 1. */
+    double ratio;            /**< The largest of the ratios of all pieces. */
+    double stiffness_lb_in2; /**< E'I of all together. */
+    double deflection_live_in;  /**< Deflection under live load or snow. */
+    double deflection_total_in; /**< Deflection in all, with creep. */
+} frame_sistered_check_out;
+
+/** A piece, as checked under its share. */
+typedef struct frame_sistered_check_piece {
+    uint32_t struct_size, struct_id;
+    frame_size size;          /**< Nominal size; not given where it came by its true size. */
+    int32_t count;            /**< How many alike. */
+    frame_governing governs;  /**< The check with the largest ratio. */
+    frame_bool passes;        /**< Whether it holds. */
+    double share;             /**< Its part of the load, all alike together: its E'I over that of all. */
+    double share_plf;         /**< Load that it carries under the combination that governs its bending. */
+    double ratio;             /**< The largest of its ratios. */
+    double bending_ratio;     /**< f_b over F_b'. */
+    double shear_ratio;       /**< f_v over F_v'. */
+    double bearing_ratio;     /**< f_c-perp over F_c-perp'. */
+    double deflection_ratio;  /**< The larger of the two ratios of deflection, the same for all. */
+} frame_sistered_check_piece;
+
+/** Checks unlike pieces side by side, as an old joist with a new one: they bend alike, so that each carries the load in proportion to its stiffness, and each
+ * is checked under its share as a beam_check. */
+FRAME_ANSWER(sistered_check);
+/** The pieces, as given. */
+FRAME_ANSWER_LIST(sistered_check, piece, pieces);
+
 /* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
 
 /** Cautions that go with a table of spans. */
