@@ -105,6 +105,7 @@ typedef struct batch {
     row_struct in, read, out;
     uint64_t assumed;
     int has_read; /* read is that of a row with every column given: only the columns of another differ */
+    int alone;    /* the calculation has a short way of its own: every row is a call */
 } batch;
 
 static void copy_value(char *to, const char *from, uint32_t size) {
@@ -127,15 +128,18 @@ static int load(const batch *b, size_t row, row_struct *into) {
 
 /* A row as a call of its own. */
 static frame_status run_alone(batch *b, size_t row) {
-    load(b, row, &b->in);
+    for (size_t i = 0; i < b->in_count; i++)
+        copy_value((char *)b->in.bytes + b->ins[i].offset, b->ins[i].data + row * b->ins[i].stride, b->ins[i].size);
     return b->of->run(b->in.bytes, b->out.bytes, b->of->out->size, NULL);
 }
 
 /* A row whose values are plainly in order goes by what was read of an earlier one. */
 static frame_status run_row(batch *b, size_t row) {
+    if (b->alone) return run_alone(b, row);
     if (b->has_read && load(b, row, &b->read)) {
         const frame_status status = b->of->checked(b->read.bytes, b->assumed, b->out.bytes);
         if (status != FRAME_RUN_ALONE) return status;
+        b->alone = 1;
     }
     if (!b->has_read && load(b, row, &b->in)) {
         b->assumed = 0;
@@ -167,7 +171,7 @@ frame_status frame_batch(const frame_calculation *calculation, const void *in, c
     if (!calculation || !calculation->run)
         return frame_fail(FRAME_REQUIRED, "calculation", "", "one with a fixed answer",
                           "calculation: has no batch form");
-    b.of = calculation, b.in_count = in_count, b.out_count = out_count, b.has_read = 0;
+    b.of = calculation, b.in_count = in_count, b.out_count = out_count, b.has_read = b.alone = 0;
     frame_status status = plan_all(&b, in, in_columns, out_columns);
     if (status) return status;
     for (size_t row = 0; row < rows; row++) {

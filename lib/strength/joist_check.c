@@ -135,6 +135,75 @@ static FRAME_RECORD_COLD frame_status unusual(const frame_joist_check_in *in, co
     return status ? status : check(in, by_use, &member, C_r, out, 0, NULL);
 }
 
+/* Figures that are given and in range, or open. */
+FRAME_ALWAYS_INLINE int is_load(double value) {
+    return (value >= 0 && value <= 1000) || !frame_given(value);
+}
+FRAME_ALWAYS_INLINE int is_limit(double value) {
+    return (value >= 1 && value <= 10000) || !frame_given(value);
+}
+
+FRAME_ALWAYS_INLINE int is_open_or(int32_t value, int32_t usual_word) {
+    return value == FRAME_NOT_GIVEN_INT || value == usual_word;
+}
+
+/* Whether nothing but what the usual check looks at was given, and all that in range: as frame_joist_check_in_read has
+ * it. */
+FRAME_ALWAYS_INLINE int is_in_order(const frame_joist_check_in *in) {
+    return (in->use == FRAME_USE_FLOOR || in->use == FRAME_USE_CEILING || in->use == FRAME_USE_RAFTER) &&
+           in->service == FRAME_NOT_GIVEN_INT && in->incised == FRAME_NOT_GIVEN_INT &&
+           in->repetitive == FRAME_NOT_GIVEN_INT && is_open_or(in->compression_edge, FRAME_EDGE_HELD) &&
+           is_open_or(in->temperature, FRAME_TEMPERATURE_100F) && is_open_or(in->method, FRAME_METHOD_ASD) &&
+           is_open_or(in->load_edition, FRAME_LOADS_ASCE_7_16) && is_open_or(in->plies, 1) &&
+           (in->span_in > 0 && in->span_in <= 1200) &&
+           ((in->spacing_in > 0 && in->spacing_in <= 48) || !frame_given(in->spacing_in)) && is_load(in->live_psf) &&
+           is_load(in->dead_psf) && is_load(in->snow_psf) &&
+           ((in->bearing_in > 0 && in->bearing_in <= 48) || !frame_given(in->bearing_in)) &&
+           is_limit(in->deflection_limit) && is_limit(in->total_deflection_limit) &&
+           ((in->creep_factor >= 1 && in->creep_factor <= 3) || !frame_given(in->creep_factor)) &&
+           !frame_given(in->slope) && !frame_given(in->unbraced_length_in) &&
+           frame_joist_is_plain(in->width_in, in->depth_in, in->fb_psi, in->fv_psi, in->fc_perp_psi, in->e_psi,
+                                in->e_min_psi);
+}
+
+/* The bit of a default that was used. */
+#define BIT_OF(FIELD) (UINT64_C(1) << FRAME_ASSUMED_JOIST_CHECK_IN_##FIELD)
+#define ASSUMED(in, field, FIELD) ((in)->field == FRAME_NOT_GIVEN_INT ? BIT_OF(FIELD) : 0)
+#define ASSUMED_NUMBER(in, field, FIELD) (frame_given((in)->field) ? 0 : BIT_OF(FIELD))
+
+FRAME_ALWAYS_INLINE uint64_t assumed_of(const frame_joist_check_in *in) {
+    return BIT_OF(SERVICE) | BIT_OF(INCISED) | BIT_OF(REPETITIVE) | ASSUMED(in, plies, PLIES) |
+           ASSUMED(in, compression_edge, COMPRESSION_EDGE) | ASSUMED(in, temperature, TEMPERATURE) |
+           ASSUMED(in, method, METHOD) | ASSUMED(in, load_edition, LOAD_EDITION) |
+           ASSUMED_NUMBER(in, spacing_in, SPACING_IN) | ASSUMED_NUMBER(in, dead_psf, DEAD_PSF) |
+           ASSUMED_NUMBER(in, bearing_in, BEARING_IN) | ASSUMED_NUMBER(in, deflection_limit, DEFLECTION_LIMIT) |
+           ASSUMED_NUMBER(in, total_deflection_limit, TOTAL_DEFLECTION_LIMIT) |
+           ASSUMED_NUMBER(in, creep_factor, CREEP_FACTOR);
+}
+
+/* The check that is asked most, straight from the caller's struct: what it looks at, with its defaults, and nothing
+ * else. */
+static int usual_way(const frame_joist_check_in *in, frame_joist_check_out *out) {
+    frame_joist_check_in read;
+    frame_joist_defaults by_use;
+    frame_member member;
+    if (!is_in_order(in) || (!frame_given(in->live_psf) && !frame_given(in->snow_psf))) return 0;
+    read.use = in->use, read.service = read.incised = FRAME_NOT_GIVEN_INT;
+    read.compression_edge = FRAME_EDGE_HELD;
+    read.method = FRAME_METHOD_ASD, read.load_edition = FRAME_LOADS_ASCE_7_16;
+    read.span_in = in->span_in, read.spacing_in = frame_or(in->spacing_in, 16);
+    read.live_psf = in->live_psf, read.dead_psf = in->dead_psf, read.snow_psf = in->snow_psf;
+    read.slope = FRAME_NOT_GIVEN, read.bearing_in = frame_or(in->bearing_in, 1.5);
+    read.deflection_limit = in->deflection_limit, read.total_deflection_limit = in->total_deflection_limit;
+    read.creep_factor = in->creep_factor;
+    if (read.bearing_in * 2 > read.span_in) return 0;
+    if (!frame_member_quick(in->size, in->species, in->grade, 1, &member)) return 0;
+    FRAME_JOIST_DEFAULTS(&read, read.total_deflection_limit, &by_use);
+    check(&read, &by_use, &member, frame_member_quick_sharing(1, read.spacing_in), out, 1, NULL);
+    out->assumed = assumed_of(in);
+    return 1;
+}
+
 static frame_status compute(const frame_joist_check_in *in, frame_joist_check_out *out, frame_working *record) {
     frame_joist_defaults by_use;
     frame_member member;
@@ -146,4 +215,4 @@ static frame_status compute(const frame_joist_check_in *in, frame_joist_check_ou
         return unusual(in, &by_use, out);
     return check(in, &by_use, &member, frame_member_quick_sharing(in->plies, in->spacing_in), out, 1, NULL);
 }
-FRAME_IMPLEMENT_QUICK(joist_check, compute);
+FRAME_IMPLEMENT_USUAL(joist_check, compute, usual_way);
