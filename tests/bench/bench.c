@@ -372,6 +372,82 @@ static void compare(const char *what, double (*ours)(void), int repeats, const c
            rival_ns);
 }
 
+/* Longest spans: the same jobs asked the other way round, beside the closed forms. */
+static frame_joist_span_in span_jobs[JOBS];
+static double bare_spans[JOBS];
+
+static void prepare_spans(void) {
+    for (int i = 0; i < JOBS; i++) {
+        frame_joist_span_in *in = &span_jobs[i];
+        frame_joist_span_in_init(in);
+        in->use = FRAME_USE_FLOOR;
+        in->size = checks[i].size, in->species = checks[i].species, in->grade = checks[i].grade;
+        in->spacing_in = checks[i].spacing_in, in->live_psf = checks[i].live_psf;
+        in->dead_psf = checks[i].dead_psf, in->snow_psf = checks[i].snow_psf;
+    }
+}
+
+static double run_spans(void) {
+    double sum = 0;
+    frame_joist_span_out out;
+    for (int i = 0; i < JOBS; i++) {
+        if (frame_joist_span(&span_jobs[i], &out, NULL)) exit(1);
+        sum += out.span_in;
+    }
+    return sum;
+}
+
+static double bare_span(const bare_joist *j) {
+    const double per_in = j->spacing / 144, dead = j->dead * per_in, live = j->live * per_in, snow = j->snow * per_in;
+    const double with_snow = larger(dead + snow, dead + 0.75 * live + 0.75 * snow);
+    double governing = dead + live, c_d = 1, greatest = dead + live;
+    if (dead / 0.9 > governing) governing = dead, c_d = 0.9;
+    if (snow > 0) {
+        if (with_snow / 1.15 > governing / c_d) governing = with_snow, c_d = 1.15;
+        greatest = larger(greatest, with_snow);
+    }
+    const double s = j->b * j->d * j->d / 6, i = s * j->d / 2;
+    const double bending = sqrt(8 * j->fb * c_d * j->c_f * j->c_r * s / governing);
+    const double shear = 2 * (2.0 / 3 * j->fv * c_d * j->b * j->d) / governing;
+    const double sag = cbrt(384 * j->e * i / (5 * (greatest - dead) * j->limit));
+    return -larger(-bending, larger(-shear, -sag));
+}
+
+static double run_bare_spans(void) {
+    double sum = 0;
+    for (int i = 0; i < JOBS; i++) sum += bare_spans[i] = bare_span(&bare[i]);
+    return sum;
+}
+
+static int same_spans(void) {
+    const double ours = run_spans(), bare_sum = run_bare_spans();
+    if (fabs(ours - bare_sum) < 1e-9 * bare_sum) return 1;
+    return printf("spans: %.12g, bare %.12g\n", ours, bare_sum), 0;
+}
+
+/* A table of 400 cells: five species, five grades by name, four spacings, four sizes. */
+static double time_table(void) {
+    static const char *const kinds[] = {"DFL", "HF", "SPF", "SP", "DFL"};
+    static const char *const grades[] = {"SS", "No.1", "No.2", "No.3", "No.2"};
+    frame_species species[5];
+    frame_grade named[5];
+    frame_span_table_in in;
+    double best = INFINITY;
+    frame_span_table_in_init(&in);
+    for (int i = 0; i < 5; i++)
+        if (frame_species_find(kinds[i], &species[i]) || frame_grade_find(grades[i], &named[i])) exit(1);
+    in.use = FRAME_USE_FLOOR, in.live_psf = 40, in.dead_psf = 10;
+    in.species = species, in.species_count = 5, in.grades = named, in.grade_count = 5;
+    for (int round = 0; round < ROUNDS; round++) {
+        frame_span_table *table;
+        const double start = now();
+        if (frame_span_table_solve(&in, &table, NULL) || frame_span_table_cell_count(table) != 400) exit(1);
+        best = fmin(best, now() - start);
+        frame_span_table_free(table);
+    }
+    return best * 1e3;
+}
+
 /* A group of 200 fasteners under a load beside it: the elastic shares alone as a bare loop. */
 enum { GROUP = 200 };
 static frame_fastener_place group_places[GROUP];
@@ -457,11 +533,15 @@ int main(int count, char **words) {
     prepare_texts();
     prepare_nails();
     prepare_group();
-    if (!same_answers() || !same_nails() || !same_group() || frame_working_new(&shared_working)) return 1;
+    prepare_spans();
+    if (!same_answers() || !same_spans() || !same_nails() || !same_group() || frame_working_new(&shared_working))
+        return 1;
     if (quick) return 0;
     compare("joist_check, C", run_plain, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, batch", run_batch, 20, "bare formulas", run_bare, 50);
     compare("joist_check, C, with working", run_with_working, 1, "bare formulas", run_bare, 50);
+    compare("joist_span, C", run_spans, 20, "closed forms", run_bare_spans, 50);
+    printf("%-42s %9.3f ms\n", "span_table, C, 400 cells", time_table());
     compare("dowel_lateral, C", run_nails, 20, "bare formulas", run_bare_nails, 50);
     compare("dowel_lateral, C, batch", run_nail_batch, 20, "bare formulas", run_bare_nails, 50);
     compare_group("fastener_eccentric, 200 fasteners");
