@@ -1361,6 +1361,63 @@ FRAME_ANSWER(sistered_check);
 /** The pieces, as given. */
 FRAME_ANSWER_LIST(sistered_check, piece, pieces);
 
+/* ---- column_nailing: the nails that make plies one column ---------------------------------------------------------- */
+
+/** Cautions that go with the nailing of a built-up column. */
+typedef int32_t frame_column_nailing_caution;
+enum frame_column_nailing_caution_values {
+    FRAME_COLUMN_NAILING_CAUTION_SIDES = 0, /**< "both_sides". Drive neighbouring nails from opposite sides of the column. */
+    FRAME_COLUMN_NAILING_CAUTION_FULL = 1,  /**< "full_length". Every ply runs the whole height in one piece, of one depth and thickness, its faces in contact (NDS 15.3.1). */
+    FRAME_COLUMN_NAILING_CAUTION_MEMORY = 2 /**< "from_memory". The rules of NDS 15.3.3 are recalled, no text seen. */
+};
+/** What the nailing of a built-up column leaves unchecked. */
+typedef int32_t frame_column_nailing_not_checked;
+enum frame_column_nailing_not_checked_values {
+    FRAME_COLUMN_NAILING_UNCHECKED_COLUMN = 0, /**< "column". Whether the column holds: column_check. */
+    FRAME_COLUMN_NAILING_UNCHECKED_SIDE = 1    /**< "side_load". Nails for load that comes into one ply from its side. */
+};
+
+/** Plies and the nail at hand. */
+typedef struct frame_column_nailing_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;        /**< required. Nominal size of one ply. */
+    int32_t plies;          /**< required : 2..5. Plies. */
+    double length_in;       /**< required : >0..1200. Height of the column. */
+    double nail_diameter_in; /**< required : >0..1. Diameter of the nail: 0.162 for a 16d common. */
+    double nail_length_in;  /**< required : >0..24. Length of the nail: 3-1/2 for a 16d common. */
+} frame_column_nailing_in;
+
+/** How the nails go. */
+typedef struct frame_column_nailing_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : column_nailing_caution. Cautions. */
+    uint64_t not_checked; /**< bits : column_nailing_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether this nail can make the plies one column. */
+    int32_t nail_rows;    /**< Rows of nails along the column. */
+    int32_t per_row;      /**< Nails in a row. */
+    int32_t nails;        /**< Nails in all. */
+    int32_t spare;
+    double nail_needed_in;  /**< Length of nail that passes all plies but a quarter of the last. */
+    double spacing_in;      /**< Spacing along a row as laid out, even and at most 6 t. */
+    double least_spacing_in; /**< 20 D. */
+    double most_spacing_in; /**< 6 t. */
+    double least_end_in;    /**< 15 D from the ends. */
+    double most_end_in;     /**< 18 D from the ends. */
+    double row_spacing_in;  /**< Spacing between rows as laid out; not given for one row. */
+    double least_row_spacing_in; /**< 10 D. */
+    double most_row_spacing_in; /**< 20 D. */
+    double edge_in;         /**< Edge distance as laid out. */
+    double least_edge_in;   /**< 5 D. */
+    double most_edge_in;    /**< 20 D. */
+} frame_column_nailing_out;
+
+/** Lays out the nails that NDS 15.3.3 asks for before plies count as one column with K_f 0.6: 15 to 18 D from the ends, 20 D to 6 t along a row, two rows and more where the plies are
+ * wider than three times their thickness, 10 to 20 D between rows, 5 to 20 D from the edges, through all plies and three quarters of the last. It does not pass
+ * where the nail is too short, or too thick or too thin for these limits. */
+FRAME_CALCULATION(column_nailing);
+
 /* ---- span_table: a whole table of longest spans ---------------------------------------------------------------- */
 
 /** Cautions that go with a table of spans. */
