@@ -1579,6 +1579,8 @@ typedef struct frame_header_sizes_in {
     double deflection_limit; /**< 360 : 1..10000. Span over this is the most it may sag under live load or snow. */
     double total_deflection_limit; /**< 240 : 1..10000. Span over this is the most it may sag in all, with creep. */
     double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+    frame_design_method method;      /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
 } frame_header_sizes_in;
 
 /** The best choice. */

@@ -38,6 +38,7 @@ static void set_loads(const frame_header_sizes_in *in, frame_beam_check_in *chec
     check->incised = in->incised;
     check->compression_edge = in->compression_edge;
     check->live_duration = in->live_duration;
+    check->method = in->method, check->load_edition = in->load_edition;
 }
 
 static void set_choice(const frame_header_sizes_in *in, const frame_header_choice *choice, int32_t plies,

@@ -61,6 +61,25 @@ START_TEST(each_option_is_a_beam_check) {
 END_TEST
 
 /* Those that hold come first and in the order of what they take; the others by how near they are. */
+START_TEST(strength_design) {
+    frame_header_sizes_out out;
+    frame_header_sizes_in in = opening();
+    in.method = FRAME_METHOD_LRFD;
+    frame_header_sizes *answer = run(&in, &out);
+    const frame_header_sizes_option o = option_of(answer, 0);
+    frame_beam_check_in check;
+    frame_beam_check_out found;
+    frame_beam_check_in_init(&check);
+    check.size = o.size, check.plies = o.plies, check.species = in.species, check.grade = in.grade;
+    check.span_in = 75, check.dead_plf = 120, check.snow_plf = 310, check.bearing_in = 3, check.self_weight = 1;
+    check.method = FRAME_METHOD_LRFD;
+    ck_assert(!frame_beam_check(&check, &found, NULL));
+    SAME_AS(o.ratio, found.ratio);
+    ck_assert_int_eq(o.combination, found.combination);
+    frame_header_sizes_free(answer);
+}
+END_TEST
+
 START_TEST(order_and_reasons) {
     frame_header_sizes_out out;
     const frame_header_sizes_in in = opening();
@@ -204,6 +223,7 @@ int main(void) {
     TCase *tests = tcase_create("header_sizes");
     tcase_add_test(tests, each_option_is_a_beam_check);
     tcase_add_test(tests, order_and_reasons);
+    tcase_add_test(tests, strength_design);
     tcase_add_test(tests, prices_decide);
     tcase_add_test(tests, limits_of_the_wall);
     tcase_add_test(tests, none_holds);
