@@ -1,6 +1,7 @@
 -- The lakeside field station: a boathouse whose hip roof runs on over an addition, a bunk cabin, a landing deck.
 -- Usage: lua5.4 station.lua FOLDER      writes the job packet (index.html), every list as CSV, all.json, the drawings as SVG,
---                                       and description.json, from which any language can take it up again
+--                                       description.json, from which any language can take it up again,
+--                                       and the frame as station.gltf, station.ifc and station.dxf
 
 local frame = require "frame"
 local folder = arg[1] or "."
@@ -113,3 +114,7 @@ print(string.format("a stud of the forest side: it carries %.0f lb; without it i
 os.execute('mkdir -p "' .. folder .. '"')
 job:packet():write(folder)
 station:write_json(folder .. "/description.json")
+-- The frame for other programs, in open standards.
+job:write_gltf(folder .. "/station.gltf")
+job:write_ifc(folder .. "/station.ifc")
+job:write_dxf(folder .. "/station.dxf")

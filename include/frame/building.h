@@ -662,7 +662,7 @@ typedef struct frame_framing_stick {
     double end_y_in;      /**< Along y. */
     double end_z_in;      /**< Along z. */
     int32_t gang;         /**< Number of its gang, from 1: sticks of the site cut alike. */
-    int32_t spare;
+    int32_t plies;        /**< Boards it is made of: each is bought and cut by itself. */
 } frame_framing_stick;
 
 /** A size that was tried for a member left open. */

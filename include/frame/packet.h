@@ -18,6 +18,14 @@ FRAME_VIEW(building, packet);
 /** Makes the packet of a framed site: its page, every list as CSV, everything as JSON, each drawing as SVG. The packet has its own copy
  * of all it holds. Free it with frame_packet_free. */
 FRAME_API frame_status frame_framing_packet(const frame_framing *framing, frame_packet **packet);
+/** Writes the frame of a site as glTF 2.0 (Khronos), in metres, each stick a node. FRAME_IMPOSSIBLE when no sticks were placed. */
+FRAME_API frame_status frame_framing_gltf(const frame_framing *framing, frame_text *into);
+/** Writes the frame of a site as an IFC4 (ISO 16739-1) STEP file: each stick a member with its cut solid, material and quantities.
+ * FRAME_IMPOSSIBLE when no sticks were placed. */
+FRAME_API frame_status frame_framing_ifc(const frame_framing *framing, frame_text *into);
+/** Writes the sticks of a site in plan as DXF (release 12), in inches, a layer for each level and stage. FRAME_IMPOSSIBLE when no
+ * sticks were placed. */
+FRAME_API frame_status frame_framing_dxf(const frame_framing *framing, frame_text *into);
 /** Frees a packet. NULL is allowed. */
 FRAME_API void frame_packet_free(frame_packet *packet);
 /** Writes the page: the sheet list, each stick's drawing and cut list, the checks with their workings folded under them, the

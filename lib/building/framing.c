@@ -199,6 +199,7 @@ frame_status frame_framing_work(const frame_framing_in *in, const char *removed_
     out->worst_ratio = 0;
     out->check_total = out->failed_total = out->stick_total = out->boards_used = 0;
     out->passes = 1;
+    job.doubled.item_size = sizeof(frame_doubled);
     frame_status status = in->choose == FRAME_SITE_FEWEST_SIZES ? find_only_size(in, &job.only_size) : FRAME_OK;
     if (!status) status = frame_text_new(&job.text);
     if (!status) status = make_inside(&job);

@@ -111,6 +111,13 @@ typedef struct frame_chosen {
     double length;
 } frame_chosen;
 
+/* Joists that stand together under a wall. */
+typedef struct frame_doubled {
+    size_t floor;
+    double across; /* where, from the floor's lower or left edge */
+    int32_t plies, spare;
+} frame_doubled;
+
 typedef struct frame_framing_job {
     const frame_framing_in *in;
     const frame_site *site;
@@ -147,6 +154,7 @@ typedef struct frame_framing_job {
     frame_chosen *chosen_beams;   /* by beam */
     frame_chosen *chosen_headers; /* by opening */
     frame_size *floor_sizes;      /* by floor */
+    frame_array doubled;          /* frame_doubled: joists under walls */
     frame_array chosen_lines;     /* frame_chosen, of roofs */
 } frame_framing_job;
 

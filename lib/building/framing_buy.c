@@ -40,13 +40,13 @@ static frame_status gather_pieces(group *g) {
     for (size_t i = 0; i < g->count; i++) {
         const frame_framing_stick *stick = g->sticks[i], *before = i ? g->sticks[i - 1] : NULL;
         if (before && before->gang == stick->gang && !strcmp(before->of, stick->of)) {
-            g->pieces[g->piece_count - 1].count++;
+            g->pieces[g->piece_count - 1].count += stick->plies;
             continue;
         }
         frame_stock_piece *piece = &g->pieces[g->piece_count++];
         frame_stock_piece_init(piece);
         piece->length_in = stick->length_in;
-        piece->count = 1;
+        piece->count = stick->plies;
         piece->name = frame_framing_text(g->job, "%s, %s", stick->name, stick->of);
         if (!piece->name) return FRAME_NO_MEMORY;
     }

@@ -239,6 +239,10 @@ static frame_status joist_under(frame_framing_job *job, size_t i, const char *na
                       floor->spacing_in / 12); /* checked with the floor's own strip; handed on before */
     frame_line_result result;
     if (!status && check && supports.count >= 2) status = frame_line_choose(job, &beam, &result);
+    if (!status && check && supports.count >= 2 && result.plies > 1) {
+        const frame_doubled doubled = {i, u - p->u0, result.plies, 0};
+        if (!frame_array_push(&job->doubled, &doubled)) status = FRAME_NO_MEMORY;
+    }
     frame_give(reactions);
     frame_array_give(&supports);
     return status;

@@ -181,6 +181,8 @@ frame_status frame_framing_read(frame_framing_job *job) {
 void frame_framing_give(frame_framing_job *job) {
     for (size_t i = 0; i < job->bearers.count; i++) frame_array_give(&FRAME_BEARER(job, i)->points);
     frame_array_give(&job->bearers);
+    frame_array_give(&job->doubled);
+    frame_array_give(&job->chosen_lines);
     for (size_t i = 0; job->roofs && i < job->roof_count; i++) frame_roof_solve_free(job->roofs[i].solved);
     frame_site_free(job->own_site);
     frame_text_free(job->text);

@@ -22,7 +22,7 @@ typedef struct option {
     int failed, too_deep; /* could not be checked */
     int code_fails;       /* the code's table allows less */
     int code_allows;      /* it has this size, and allows it */
-    int too_shallow;
+    int too_shallow, no_memory;
     char why[160];
 } option;
 
@@ -50,8 +50,10 @@ static void try_one(frame_framing_job *job, const frame_line_beam *beam, option 
         o->too_shallow = o->failed = 1;
         return;
     }
-    if (frame_line_try(beam, o->size, o->plies, &o->result, NULL)) {
+    const frame_status status = frame_line_try(beam, o->size, o->plies, &o->result, NULL);
+    if (status) {
         o->failed = 1;
+        o->no_memory = status == FRAME_NO_MEMORY;
         snprintf(o->why, sizeof o->why, "%.150s", frame_error_text());
     }
     frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
@@ -182,8 +184,10 @@ frame_status frame_line_choose(frame_framing_job *job, const frame_line_beam *be
     option options[MOST_OPTIONS];
     const option *best = NULL;
     const size_t count = gather(job, beam, options);
-    for (size_t i = 0; i < count; i++)
+    for (size_t i = 0; i < count; i++) {
+        if (options[i].no_memory) return FRAME_NO_MEMORY;
         if (is_better(&options[i], best)) best = &options[i];
+    }
     if (!best || best->failed) { /* let the check itself say why */
         const frame_status status =
             frame_line_try(beam, best ? best->size : beam->size, best ? best->plies : 1, result, NULL);

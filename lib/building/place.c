@@ -60,10 +60,11 @@ static frame_status list_stick(frame_framing_job *job, const frame_placed_stick 
     listed->size = placed->size;
     listed->stage = placed->stage;
     measure(placed->stick, listed);
+    listed->plies = placed->plies > 1 ? placed->plies : 1;
     listed->weight_lb = weight_of(placed, volume);
     frame_framing_out *out = job->out;
     if (listed->weight_lb != FRAME_NOT_GIVEN) out->wood_lb += listed->weight_lb;
-    out->board_feet += board_feet_of(placed->size, listed->length_in);
+    out->board_feet += listed->plies * board_feet_of(placed->size, listed->length_in);
     out->stick_total++;
     return FRAME_OK;
 }

@@ -18,7 +18,7 @@ typedef struct frame_placed_stick {
     frame_species species;
     frame_grade grade;
     frame_stage stage;
-    int32_t plies, spare; /* 1; more where one stick stands for plies that are bought singly */
+    int32_t plies, spare; /* more than 1 where one stick stands for plies that are bought singly */
 } frame_placed_stick;
 frame_status frame_place_stick(frame_framing_job *job, const frame_place *at, const frame_placed_stick *placed);
 

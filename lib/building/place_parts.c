@@ -5,6 +5,8 @@
 #include "building/place.h"
 #include "material/lumber.h"
 
+enum { MOST_WALLS = 20 };
+
 static const frame_place here = {0, 0, 0, 1, 0};
 
 static frame_status note_left_out(frame_framing_job *job, const char *part) {
@@ -146,10 +148,30 @@ static frame_place place_of_floor(const frame_framing_job *job, size_t i, double
     return part->along == FRAME_SITE_ALONG_X ? (frame_place){x0, y0, z, 1, 0} : (frame_place){x1, y0, z, 0, 1};
 }
 
+/* Walls that run with the joists: at the floor's edge more end joists, elsewhere joists side by side. */
+static void double_joists(const frame_framing_job *job, size_t i, frame_floor_in *in,
+                          frame_floor_wall walls[MOST_WALLS]) {
+    for (size_t k = 0; k < job->doubled.count; k++) {
+        const frame_doubled *doubled = &FRAME_ITEM(frame_doubled, job->doubled, k);
+        if (doubled->floor != i) continue;
+        const double y = job->floors[i].along == FRAME_SITE_ALONG_X ? doubled->across : in->width_in - doubled->across;
+        const int32_t plies = doubled->plies < 4 ? doubled->plies : 4;
+        if (y < 8 || y > in->width_in - 8) {
+            if (in->end_plies == FRAME_NOT_GIVEN_INT || plies > in->end_plies) in->end_plies = plies;
+        } else if (in->wall_count < MOST_WALLS) {
+            frame_floor_wall_init(&walls[in->wall_count]);
+            walls[in->wall_count].y_in = y;
+            walls[in->wall_count++].plies = plies;
+        }
+    }
+    in->walls = in->wall_count ? walls : NULL;
+}
+
 /* What the joists bear on between their ends is told to the layout, so that it can lap them there. */
 static frame_status one_floor(frame_framing_job *job, size_t i) {
     const frame_part_floor *part = &job->floors[i];
     frame_floor_beam under[50];
+    frame_floor_wall walls[MOST_WALLS];
     frame_floor_in in;
     frame_floor *layout;
     double thickness, depth;
@@ -176,6 +198,7 @@ static frame_status one_floor(frame_framing_job *job, size_t i) {
             under[in.beam_count++].at_in = support->s;
         }
     }
+    double_joists(job, i, &in, walls);
     if (in.near_end == FRAME_NOT_GIVEN_INT) in.near_end = FRAME_JOIST_END_FREE;
     if (in.far_end == FRAME_NOT_GIVEN_INT) in.far_end = FRAME_JOIST_END_FREE;
     in.beams = in.beam_count ? under : NULL;

@@ -1,6 +1,8 @@
 /* Roofs in the world: all members of each, cut and proved by the roof room; their plates are the walls' own. */
 #include <math.h>
 
+#include <frame/tape.h>
+
 #include "base/error.h"
 #include "building/place.h"
 #include "material/lumber.h"
@@ -48,7 +50,7 @@ static void describe(const frame_framing_job *job, size_t r, frame_roof_members_
 
 /* Plies of a line lie in one piece of their whole thickness: each is bought singly. */
 static frame_status one_piece(frame_framing_job *job, size_t r, const frame_roof_members *members, size_t i,
-                              const frame_place *at) {
+                              const frame_place *at, int32_t ridge_plies) {
     const frame_part_roof *part = &job->roofs[r].roof;
     frame_roof_members_piece piece;
     frame_roof_members_piece_at(members, i, &piece);
@@ -62,21 +64,38 @@ static frame_status one_piece(frame_framing_job *job, size_t r, const frame_roof
                                  .grade = part->grade,
                                  .stage = FRAME_STAGE_ROOF,
                                  .plies = piece.plies};
+    if (piece.kind == FRAME_MEMBER_RIDGE && ridge_plies > 1) placed.plies = ridge_plies;
     const frame_status status = frame_roof_members_stick(members, i, &placed.stick);
     return status ? status : frame_place_stick(job, at, &placed);
+}
+
+/* The roof room lays a ridge of one ply: where it takes more, what is cut against it is so much shorter. */
+static frame_status tell_ridge(frame_framing_job *job, size_t r, int32_t plies) {
+    if (plies < 2) return FRAME_OK;
+    char off[32];
+    if (frame_tape_format(0.75 * (plies - 1), NULL, off, sizeof off)) off[0] = 0;
+    const char *text = frame_framing_text(job,
+                                          "Its ridge is of %d plies, all of them bought, but placed and drawn as one: "
+                                          "take %s, level, off each rafter, hip and "
+                                          "valley that is cut against its sides.",
+                                          (int)plies, off);
+    return text ? frame_framing_note_add(job, FRAME_NOTE_CAUTION, job->roofs[r].roof.name, text) : FRAME_NO_MEMORY;
 }
 
 static frame_status one_roof(frame_framing_job *job, size_t r) {
     frame_roof_members_in in;
     frame_roof_members *members;
     frame_roof_members_out out;
+    int32_t ridges = 1;
     describe(job, r, &in);
+    size_of(job, r, FRAME_BEARER_RIDGE, &ridges);
     frame_status status = frame_roof_members_solve(&in, &members, NULL);
     if (status) return status;
     const frame_part_level *level = &job->levels[job->roofs[r].level];
     const frame_place at = {0, 0, level->base_in + level->height_in, 1, 0};
     for (size_t i = 0; i < frame_roof_members_piece_count(members) && !status; i++)
-        status = one_piece(job, r, members, i, &at);
+        status = one_piece(job, r, members, i, &at, ridges);
+    if (!status) status = tell_ridge(job, r, ridges);
     frame_roof_members_result(members, &out);
     if (!status) status = frame_framing_notes(job, job->roofs[r].roof.name, &out);
     frame_roof_members_free(members);

@@ -131,12 +131,13 @@ static void footings(frame_site_page *page) {
     frame_packet_heading(into, "footings", "Footings");
     begin_table(
         into, "At the soil's bearing that was given or assumed; area alone is found here",
-        "<th>Under</th><th class=\"n\">Load, lb</th><th class=\"n\">On the heaviest 4 ft, plf</th>"
+        "<th class=\"n\">No.</th><th>Under</th><th class=\"n\">Load, lb</th><th class=\"n\">On the heaviest 4 ft, "
+        "plf</th>"
         "<th class=\"n\">Least area, sq in</th><th class=\"n\">Least width, or side of a square</th><th>Given</th>");
     for (size_t i = 0; i < frame_framing_footing_count(page->framing); i++) {
         frame_framing_footing f;
         frame_framing_footing_at(page->framing, i, &f);
-        frame_text_add(into, "<tr class=\"find\">");
+        frame_text_addf(into, "<tr class=\"find\"><td class=\"n\">%zu</td>", i + 1);
         text_cell(into, f.name);
         number_cell(into, f.service_lb, 0);
         number_cell(into, f.service_plf, 0);

@@ -7,6 +7,7 @@
 
 #include <frame/drawing.h>
 
+#include "packet/export.h"
 #include "packet/framing.h"
 #include "timber/scene.h"
 
@@ -73,33 +74,9 @@ static void reach(const frame_stick *stick, double low[2], double high[2]) {
     }
 }
 
-static int by_place(const void *a, const void *b) {
-    const vec3 *one = a, *two = b;
-    if (one->x != two->x) return one->x < two->x ? -1 : 1;
-    return one->y < two->y ? -1 : one->y > two->y;
-}
-
-static double cross_of(vec3 o, vec3 a, vec3 b) {
-    return (a.x - o.x) * (b.y - o.y) - (a.y - o.y) * (b.x - o.x);
-}
-
-/* The outline of a stick from above: the hull of its eight corners. */
 static frame_status outline(frame_drawing *drawing, const frame_stick *stick, frame_hatch hatch) {
-    vec3 corners[8], hull[17];
-    int count = 0;
-    for (int c = 0; c < 8; c++)
-        corners[c] = frame_to_world(
-            &stick->placement, (vec3){c & 1 ? stick->low : stick->high, stick->y[c >> 1 & 1], stick->z[c >> 2 & 1]});
-    qsort(corners, 8, sizeof *corners, by_place);
-    for (int pass = 0; pass < 2; pass++) {
-        const int start = count;
-        for (int i = 0; i < 8; i++) {
-            const vec3 next = corners[pass ? 7 - i : i];
-            while (count >= start + 2 && cross_of(hull[count - 2], hull[count - 1], next) <= 1e-6) count--;
-            hull[count++] = next;
-        }
-        count--;
-    }
+    vec3 hull[FRAME_EXPORT_HULL];
+    const int count = frame_export_hull(stick, hull);
     frame_status status = FRAME_OK;
     for (int i = 0; i < count && !status; i++) status = frame_drawing_point(drawing, hull[i].x, hull[i].y);
     return status ? status : frame_drawing_polygon(drawing, FRAME_PEN_OUTLINE, hatch);
@@ -125,8 +102,11 @@ static frame_status name_footings(frame_site_page *page, frame_drawing *drawing,
         if (footing.x_in < low[0] - 1 || footing.x_in > high[0] + 1 || footing.y_in < low[1] - 1 ||
             footing.y_in > high[1] + 1)
             continue;
-        if (footing.needed_in2 != FRAME_NOT_GIVEN)
-            status = frame_drawing_label(drawing, footing.x_in, footing.y_in, footing.name);
+        if (footing.needed_in2 != FRAME_NOT_GIVEN) {
+            char number[24]; /* its line in the table of footings */
+            snprintf(number, sizeof number, "%zu", i + 1);
+            status = frame_drawing_label(drawing, footing.x_in, footing.y_in, number);
+        }
     }
     return status;
 }
@@ -138,14 +118,17 @@ static frame_status plan(frame_site_page *page, const char *level, const char *w
     seen *order = frame_take(sizeof *order * (count + 1));
     frame_drawing *drawing = NULL;
     size_t found = 0;
-    double low[2] = {1e300, 1e300}, high[2] = {-1e300, -1e300};
+    double low[2] = {1e300, 1e300}, high[2] = {-1e300, -1e300}, foot = 1e300;
+    for (size_t i = 0; i < count; i++)
+        if (in_plan(stick_at(page, i), level, first, last)) foot = fmin(foot, stick_at(page, i)->start_z_in);
     frame_status status = order ? frame_drawing_new(&drawing) : FRAME_NO_MEMORY;
     for (size_t i = 0; i < count && !status; i++) {
         const frame_framing_stick *stick = stick_at(page, i);
         if (!in_plan(stick, level, first, last)) continue;
         if (first == FRAME_STAGE_WALLS && stick->start_z_in == stick->end_z_in && strcmp(stick->name, "bottom plate") &&
             strcmp(stick->name, "sill"))
-            continue; /* cut above the plates: headers and top plates are left out */
+            continue; /* cut above the sills: headers and top plates are left out */
+        if (first == FRAME_STAGE_WALLS && stick->start_z_in > foot + 48) continue; /* and what stands on headers */
         order[found++] = (seen){i, top_of(solid_at(page, i))};
         reach(solid_at(page, i), low, high);
     }
@@ -177,7 +160,7 @@ static frame_status stands(frame_site_page *page, const char *level) {
     frame_scene scene;
     frame_drawing *drawing;
     size_t found = 0;
-    char name[160];
+    char name[240];
     frame_status status = frame_drawing_new(&drawing);
     if (status) return status;
     frame_scene_begin(&scene, 30, 30);

@@ -92,12 +92,51 @@ START_TEST(the_lists_are_there) {
 }
 END_TEST
 
+START_TEST(open_standards) {
+    frame_framing *framing = work();
+    frame_text *text;
+    frame_text_new(&text);
+    const size_t count = frame_framing_stick_count(framing);
+    ck_assert_int_eq(frame_framing_gltf(framing, text), FRAME_OK);
+    size_t meshes = 0;
+    for (const char *at = frame_text_chars(text); (at = strstr(at, "\"primitives\"")); at++) meshes++;
+    ck_assert_uint_eq(meshes, count);
+    frame_text_clear(text);
+    ck_assert_int_eq(frame_framing_ifc(framing, text), FRAME_OK);
+    size_t members = 0;
+    for (const char *at = frame_text_chars(text); (at = strstr(at, "=IFCMEMBER(")); at++) members++;
+    ck_assert_uint_eq(members, count);
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "END-ISO-10303-21;"));
+    frame_text_clear(text);
+    ck_assert_int_eq(frame_framing_dxf(framing, text), FRAME_OK);
+    size_t outlines = 0;
+    for (const char *at = frame_text_chars(text); (at = strstr(at, "\nPOLYLINE\n")); at++) outlines++;
+    ck_assert_uint_eq(outlines, count);
+    frame_framing_free(framing);
+    dice d = {1};
+    const plan p = {.width = 240, .depth = 144, .height = 96, .slope = 0.5, .roof_dead = 10};
+    frame_site *site;
+    frame_framing_in in;
+    ck_assert_int_eq(random_site(&d, &p, &site), 0);
+    frame_framing_in_init(&in);
+    in.site = site, in.sticks = 0;
+    ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), FRAME_OK);
+    ck_assert_int_eq(frame_framing_gltf(framing, text), FRAME_IMPOSSIBLE);
+    ck_assert_int_eq(frame_framing_ifc(framing, text), FRAME_IMPOSSIBLE);
+    ck_assert_int_eq(frame_framing_dxf(framing, text), FRAME_IMPOSSIBLE);
+    frame_framing_free(framing);
+    frame_site_free(site);
+    frame_text_free(text);
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("site packet");
     TCase *tests = tcase_create("all");
     tcase_set_timeout(tests, 60);
     tcase_add_test(tests, the_page_is_whole);
     tcase_add_test(tests, the_lists_are_there);
+    tcase_add_test(tests, open_standards);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_NORMAL);
