@@ -151,11 +151,12 @@ typedef struct frame_framing_job {
     int uplift, wind_given, existing_loads;
     frame_size only_size; /* the one size of "fewest sizes"; 0 while it is looked for */
     frame_size largest_chosen;
-    frame_chosen *chosen_beams;   /* by beam */
-    frame_chosen *chosen_headers; /* by opening */
-    frame_size *floor_sizes;      /* by floor */
-    frame_array doubled;          /* frame_doubled: joists under walls */
-    frame_array chosen_lines;     /* frame_chosen, of roofs */
+    frame_chosen *chosen_beams;              /* by beam */
+    frame_chosen *chosen_headers;            /* by opening */
+    double *floor_spans, *floor_cantilevers; /* of the joists, by floor */
+    frame_size *floor_sizes;                 /* by floor */
+    frame_array doubled;                     /* frame_doubled: joists under walls */
+    frame_array chosen_lines;                /* frame_chosen, of roofs */
 } frame_framing_job;
 
 #define FRAME_BEARER(job, i) (&FRAME_ITEM(frame_bearer, (job)->bearers, i))
@@ -250,6 +251,7 @@ typedef struct frame_line_beam {
     int wet, header, joist;
     double spacing_in; /* of joists */
     double clear_span; /* of a header, for the code's table */
+    size_t deck;       /* of a deck's beam, the place of its floor, from 1; 0 for others */
 } frame_line_beam;
 
 typedef struct frame_line_result {
@@ -306,6 +308,12 @@ void frame_code_beside_joist(frame_framing_job *job, frame_code_use use, frame_s
                              frame_beside_code *beside);
 void frame_code_beside_header(frame_framing_job *job, frame_code_supports supports, frame_size size, int32_t plies,
                               double width_in, frame_beside_code *beside);
+void frame_code_beside_deck_beam(frame_framing_job *job, size_t floor, frame_size size, int32_t plies,
+                                 frame_species species, frame_beside_code *beside);
+void frame_code_beside_deck_post(frame_framing_job *job, size_t floor, frame_size size, frame_species species,
+                                 double live_lb, frame_beside_code *beside);
+/* A deck of a level; FRAME_NOBODY without one. */
+size_t frame_floor_deck_of(const frame_framing_job *job, size_t level);
 void frame_code_beside_stud(frame_framing_job *job, frame_size size, frame_code_on_studs supports, double height,
                             frame_grade grade, frame_beside_code *beside);
 void frame_code_beside_deck_joist(frame_framing_job *job, frame_size size, frame_species species, frame_grade grade,

@@ -91,6 +91,45 @@ void frame_code_beside_header(frame_framing_job *job, frame_code_supports suppor
     beside->jacks = out.jack_studs;
 }
 
+void frame_code_beside_deck_beam(frame_framing_job *job, size_t floor, frame_size size, int32_t plies,
+                                 frame_species species, frame_beside_code *beside) {
+    frame_code_deck_beam_span_in in;
+    frame_code_deck_beam_span_out out;
+    frame_code_deck_beam_span_in_init(&in);
+    in.size = size;
+    in.plies = plies;
+    in.species = species;
+    in.joist_span_in = job->floor_spans[floor];
+    in.joist_cantilever_in = job->floor_cantilevers[floor];
+    in.live_psf = job->floors[floor].live_psf;
+    in.ground_snow_psf = job->floors[floor].snow_psf;
+    in.edition = job->conditions.code_edition;
+    in.covering = 1;
+    if (frame_code_deck_beam_span(&in, &out, NULL))
+        be_silent(job, beside);
+    else
+        say(job, beside, out.span_in, out.known, out.table, edition(job));
+}
+
+/* The area a post carries follows from the live load on it. */
+void frame_code_beside_deck_post(frame_framing_job *job, size_t floor, frame_size size, frame_species species,
+                                 double live_lb, frame_beside_code *beside) {
+    frame_code_deck_post_in in;
+    frame_code_deck_post_out out;
+    frame_code_deck_post_in_init(&in);
+    in.size = size;
+    in.species = species;
+    in.tributary_ft2 = live_lb / job->floors[floor].live_psf;
+    in.live_psf = job->floors[floor].live_psf;
+    in.ground_snow_psf = job->floors[floor].snow_psf;
+    in.edition = job->conditions.code_edition;
+    in.covering = 1;
+    if (frame_code_deck_post(&in, &out, NULL))
+        be_silent(job, beside);
+    else
+        say(job, beside, out.height_in, out.known, out.table, edition(job));
+}
+
 void frame_code_beside_stud(frame_framing_job *job, frame_size size, frame_code_on_studs supports, double height,
                             frame_grade grade, frame_beside_code *beside) {
     frame_code_stud_in in;

@@ -144,6 +144,8 @@ static frame_status one_floor(frame_framing_job *job, size_t i) {
         status = strip(job, i, &p, from, to, &s);
         from = to;
     }
+    job->floor_spans[i] = s.longest;
+    job->floor_cantilevers[i] = s.cantilever;
     if (!status && s.longest > 0) status = frame_floor_joists(job, i, s.longest, s.cantilever);
     frame_array_give(&s.supports);
     frame_give(s.reactions);
@@ -152,7 +154,9 @@ static frame_status one_floor(frame_framing_job *job, size_t i) {
 
 frame_status frame_framing_floors(frame_framing_job *job) {
     job->floor_sizes = frame_arena_take(&job->arena, (job->floor_count + 1) * sizeof(frame_size));
-    if (!job->floor_sizes) return FRAME_NO_MEMORY;
+    job->floor_spans = frame_arena_take(&job->arena, (job->floor_count + 1) * sizeof(double));
+    job->floor_cantilevers = frame_arena_take(&job->arena, (job->floor_count + 1) * sizeof(double));
+    if (!job->floor_sizes || !job->floor_spans || !job->floor_cantilevers) return FRAME_NO_MEMORY;
     for (size_t i = 0; i < job->floor_count; i++) {
         job->floor_sizes[i] =
             job->floors[i].size == FRAME_NOT_GIVEN_INT ? FRAME_SIZE(2, 10) : job->floors[i].size; /* until chosen */
@@ -160,6 +164,12 @@ frame_status frame_framing_floors(frame_framing_job *job) {
         if (status) return status;
     }
     return FRAME_OK;
+}
+
+size_t frame_floor_deck_of(const frame_framing_job *job, size_t level) {
+    for (size_t i = 0; i < job->floor_count; i++)
+        if (job->level_of_floor[i] == level && job->floors[i].deck && job->floor_spans[i] > 0) return i;
+    return FRAME_NOBODY;
 }
 
 size_t frame_floor_over(const frame_framing_job *job, size_t level, double x, double y, double within) {

@@ -68,6 +68,7 @@ static void describe_beam(const frame_framing_job *job, const frame_bearer *bear
     beam->grade = part->grade;
     beam->bearing_in = part->bearing_in;
     beam->wet = part->wet;
+    if (!part->at_top) beam->deck = frame_floor_deck_of(job, job->level_of_beam[bearer->part]) + 1; /* none: 0 */
     beam->unbraced_in = 0; /* joists or rafters on it hold its top */
     beam->live_limit = 360;
     beam->total_limit = 240;

@@ -61,19 +61,26 @@ static frame_status check(frame_framing_job *job, size_t i, const frame_by_kind 
         frame_working_free(working);
         return status;
     }
+    frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
+    const size_t deck = frame_floor_deck_of(job, job->level_of_post[i]);
+    if (deck != FRAME_NOBODY && !post->to_roof && load->k[FRAME_LOAD_LIVE] > 0)
+        frame_code_beside_deck_post(job, deck, post->size, post->species, load->k[FRAME_LOAD_LIVE], &beside);
+    const int has_code = beside.allowed != FRAME_NOT_GIVEN && beside.allowed > 0;
     const char *name = frame_framing_text(job, "%s, %s", post->name, frame_size_name(post->size));
-    const frame_framing_made_check made = {.name = name ? name : "",
-                                           .what = "column_check",
-                                           .governs = frame_word_text("governing", out.governs),
-                                           .ratio = out.ratio,
-                                           .code_ratio = FRAME_NOT_GIVEN,
-                                           .length = length,
-                                           .passes = out.passes,
-                                           .code_passes = FRAME_NOT_GIVEN_INT,
-                                           .known = out.known,
-                                           .kind = FRAME_BEARER_POST,
-                                           .out = &out,
-                                           .working = working};
+    const frame_framing_made_check made = {
+        .name = name ? name : "",
+        .what = "column_check",
+        .governs = frame_word_text("governing", out.governs),
+        .code = beside.words,
+        .ratio = out.ratio,
+        .code_ratio = has_code ? length / beside.allowed : FRAME_NOT_GIVEN,
+        .length = length,
+        .passes = out.passes,
+        .code_passes = has_code ? length <= beside.allowed + 1e-9 : FRAME_NOT_GIVEN_INT,
+        .known = out.known > beside.known ? out.known : beside.known,
+        .kind = FRAME_BEARER_POST,
+        .out = &out,
+        .working = working};
     return frame_framing_check_add(job, &made);
 }
 

@@ -38,7 +38,26 @@ double frame_framing_cost(const frame_framing_job *job, frame_size size, int32_t
     return plies * thickness * width / 12 * length_in / 12; /* board feet */
 }
 
+static double longest_span(const frame_line_beam *beam) {
+    double most = 0;
+    for (size_t i = 0; i + 1 < beam->support_count; i++)
+        most = fmax(most, beam->supports[i + 1].s - beam->supports[i].s);
+    return most;
+}
+
+/* The code's table for headers and for beams of decks; the span that it is compared with. */
+static double find_beside(frame_framing_job *job, const frame_line_beam *beam, frame_size size, int32_t plies,
+                          frame_beside_code *beside) {
+    *beside = (frame_beside_code){FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
+    if (beam->header && job->conditions.building_width_in != FRAME_NOT_GIVEN)
+        frame_code_beside_header(job, FRAME_CODE_SUPPORTS_ROOF, size, plies, beam->clear_span, beside);
+    else if (beam->deck)
+        frame_code_beside_deck_beam(job, beam->deck - 1, size, plies, beam->species, beside);
+    return beam->header ? beam->clear_span : longest_span(beam);
+}
+
 static void try_one(frame_framing_job *job, const frame_line_beam *beam, option *o) {
+    frame_beside_code beside;
     double thickness, width;
     o->cost = frame_framing_cost(job, o->size, o->plies, beam->length);
     if (!frame_size_dressed(o->size, 0, &thickness, &width) && beam->most_depth > 0 && width > beam->most_depth) {
@@ -56,11 +75,9 @@ static void try_one(frame_framing_job *job, const frame_line_beam *beam, option 
         o->no_memory = status == FRAME_NO_MEMORY;
         snprintf(o->why, sizeof o->why, "%.150s", frame_error_text());
     }
-    frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
-    if (beam->header && job->conditions.building_width_in != FRAME_NOT_GIVEN)
-        frame_code_beside_header(job, FRAME_CODE_SUPPORTS_ROOF, o->size, o->plies, beam->clear_span, &beside);
+    const double span = find_beside(job, beam, o->size, o->plies, &beside);
     const int has_code = beside.allowed != FRAME_NOT_GIVEN;
-    o->code_fails = has_code && beam->clear_span > beside.allowed + 1e-9;
+    o->code_fails = has_code && span > beside.allowed + 1e-9;
     o->code_allows = has_code && !o->code_fails;
 }
 
@@ -138,17 +155,10 @@ static void as_beam_check(const frame_line_beam *beam, const frame_line_result *
     (void)beam;
 }
 
-static double longest_span(const frame_line_beam *beam) {
-    double most = 0;
-    for (size_t i = 0; i + 1 < beam->support_count; i++)
-        most = fmax(most, beam->supports[i + 1].s - beam->supports[i].s);
-    return most;
-}
-
 static frame_status list_check(frame_framing_job *job, const frame_line_beam *beam, frame_line_result *r) {
     frame_beam_check_out out;
     frame_working *working;
-    frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
+    frame_beside_code beside;
     char words[32];
     frame_status status = frame_working_new(&working);
     if (status) return status;
@@ -158,8 +168,7 @@ static frame_status list_check(frame_framing_job *job, const frame_line_beam *be
         return status;
     }
     as_beam_check(beam, r, &out);
-    if (beam->header && job->conditions.building_width_in != FRAME_NOT_GIVEN)
-        frame_code_beside_header(job, FRAME_CODE_SUPPORTS_ROOF, r->size, r->plies, beam->clear_span, &beside);
+    const double span = find_beside(job, beam, r->size, r->plies, &beside);
     frame_framing_size_words(r->size, r->plies, words);
     const char *name = frame_framing_text(job, "%s, %s", beam->name, words);
     const int has_code = beside.allowed != FRAME_NOT_GIVEN;
@@ -169,10 +178,10 @@ static frame_status list_check(frame_framing_job *job, const frame_line_beam *be
         .governs = frame_word_text("governing", r->governs),
         .code = beside.words,
         .ratio = r->ratio,
-        .code_ratio = has_code ? beam->clear_span / beside.allowed : FRAME_NOT_GIVEN,
+        .code_ratio = has_code ? span / beside.allowed : FRAME_NOT_GIVEN,
         .length = longest_span(beam),
         .passes = r->ratio <= 1 + 1e-9,
-        .code_passes = has_code ? beam->clear_span <= beside.allowed + 1e-9 : FRAME_NOT_GIVEN_INT,
+        .code_passes = has_code ? span <= beside.allowed + 1e-9 : FRAME_NOT_GIVEN_INT,
         .known = r->known,
         .kind = beam->kind,
         .out = &out,
