@@ -70,11 +70,13 @@ frame_status frame_panel_pattern_drawing(const frame_panel_pattern_in *given, fr
     uint64_t assumed = 0;
     frame_status status = frame_panel_pattern_in_read(given, &in, &assumed);
     if (!status) status = frame_patterns_find(&in, &patterns);
-    if (!status) status = frame_drawing_new(drawing);
     if (status) return status;
-    status = draw(&in, &patterns.items[0], *drawing);
-    if (!status) return FRAME_OK;
-    frame_drawing_free(*drawing);
-    *drawing = NULL;
+    frame_drawing *made = NULL;
+    status = frame_drawing_new(&made);
+    if (!status) status = draw(&in, &patterns.items[0], made);
+    if (status)
+        frame_drawing_free(made);
+    else
+        *drawing = made;
     return status;
 }
