@@ -111,11 +111,16 @@ def result_class(api, struct, calculation=None, main=False):
         for item in calculation["lists"]:
             of = class_name(item["struct"]) if item["struct"] else "float"
             lines += ["    @property", "    def %s(self) -> Tuple[%s, ...]: ..." % (item["plural"], of)]
+        for function in types_last(api, [f for f in api.answer_methods if f["owner"] == calculation["name"]]):
+            lines += method_lines(api, function)
         for view in calculation["views"]:
             lines.append("    def %s(self) -> %s: ..." % (view["view"], view["view"]))
-        for function in [f for f in api.answer_methods if f["owner"] == calculation["name"]]:
-            lines += method_lines(api, function)
     return lines if len(lines) > 3 else lines + ["    ..."]
+
+
+def types_last(api, functions):
+    """In a class the name of a method hides the type of that name from what comes after it: such methods come last."""
+    return sorted(functions, key=lambda function: method_name(function) in api.handles)
 
 
 def parameters(api, function):
@@ -159,7 +164,7 @@ def handle_class(api, handle):
         lines.append(
             "    def __new__(%s) -> %s: ..." % (", ".join(["cls"] + parameters(api, function)), handle["name"])
         )
-    for function in handle["methods"]:
+    for function in types_last(api, handle["methods"]):
         lines += method_lines(api, function)
     for item in handle["lists"]:
         lines += [
