@@ -51,9 +51,9 @@ static void prepare_wall(void) {
     }
 }
 
-/* Joists, rims, blocking and two openings: a little over two hundred pieces. */
+/* Joists, rims, blocking, bridging that crosses, and two openings: a little over two hundred pieces. */
 static frame_floor *solve_floor(void) {
-    static const double rows[] = {90, 168, 264};
+    static const double rows[] = {90, 264}, struts[] = {130};
     frame_floor_in in;
     frame_floor_opening holes[2];
     frame_floor_beam beam;
@@ -76,7 +76,9 @@ static frame_floor *solve_floor(void) {
     in.openings = holes;
     in.opening_count = 2;
     in.blocking_in = rows;
-    in.blocking_count = 3;
+    in.blocking_count = 2;
+    in.bridging_in = struts;
+    in.bridging_count = 1;
     must(frame_floor_solve(&in, &floor_made, NULL));
     return floor_made;
 }
@@ -187,8 +189,8 @@ int main(int count, char **arguments) {
         printf("%-44s %9.1f us, %.1f times snprintf of its %zu pieces (%.1f us)\n",
                "floor, 2 bays, 2 openings (limit 1000 us)", floors * 1e6, floors / floor_list,
                frame_floor_piece_count(made), floor_list * 1e6);
-        printf("%-44s %9.2f ms, %.3f of the kernel on every pair (%.1f ms)\n", "that floor's fit (limit 20 ms)",
-               proof * 1e3, proof / pairs, pairs * 1e3);
+        printf("%-44s %9.2f ms, %.0f times faster than the kernel on every pair (%.1f ms)\n",
+               "that floor's fit (limit 20 ms)", proof * 1e3, pairs / proof, pairs * 1e3);
     }
     frame_wall_free(wall);
     frame_floor_free(made);
