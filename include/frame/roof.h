@@ -772,7 +772,7 @@ enum frame_roof_members_not_checked_values {
     FRAME_MEMBERS_UNCHECKED_PROOF = 2 /**< "proof". Whether the pieces fit: the proof was not asked for. */
 };
 
-/** A plan, the slopes of its roof, and what it is framed of. Corners, slopes, kinds and courtyards are those of roof_solve; the
+/** A plan, the slopes of its roof, and what it is framed of. Corners, slopes, kinds, courtyards and breaks are those of roof_solve; the
  * plates are level, all at one height, and the fascia is level all round: overhangs are in inverse ratio of the slopes. */
 typedef struct frame_roof_members_in {
     uint32_t struct_size, struct_id;
@@ -803,6 +803,9 @@ typedef struct frame_roof_members_in {
     double rake_overhang_in;          /**< 0 : 0..48. Overhang at gables, level, to the outer face of the fly rafter. */
     frame_size joist_size;            /**< optional. Nominal size of ceiling joists; without it none are laid out. */
     frame_bool blocking;              /**< no. Whether blocks stand between the rafters on the plates. */
+    const double *upper_slopes;       /**< optional : >0..2. Slope of each edge's roof above the break, or one for all: a gambrel, a mansard. */
+    size_t upper_slope_count;         /**< count : 0..2000. */
+    double break_in;                  /**< optional : >0..2400. Height above its plate at which each roof breaks to its upper slope. */
 } frame_roof_members_in;
 
 /** The figures of a framed roof. */

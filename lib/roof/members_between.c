@@ -33,8 +33,10 @@ frame_status members_add_lookouts(members *m, const members_face *face, const me
     const double wall = v2_dot(face->along, rake->p) + in * m->in->rake_overhang_in;
     const double secant = sqrt(1 + face->slope * face->slope), step = m->in->spacing_in / secant;
     const double p = v2_dot(face->up, rake->p), q = v2_dot(face->up, rake->q);
-    const double low = fmin(p, q) + thickness + m->sections[MEMBERS_RAFTERS].depth * face->slope / secant;
-    const double high = fmax(p, q) - m->sections[MEMBERS_RIDGES].thickness - thickness;
+    /* Square to the slope, a lookout reaches farther up the face at its lower edge. */
+    const double low = fmin(p, q) + m->sections[MEMBERS_RIDGES].thickness + thickness;
+    const double high = fmax(p, q) - m->sections[MEMBERS_RIDGES].thickness - thickness -
+                        m->sections[MEMBERS_RAFTERS].depth * face->slope / secant;
     if (fabs(wall - fly) < 0.5) return FRAME_OK;
     for (double up = low + step / 2; up < high; up += step) {
         const vec3 start = in_plane(face, wall + in, up), end = in_plane(face, fly - in, up);

@@ -7,7 +7,7 @@
 #include "roof/members.h"
 
 typedef struct placed {
-    double place, low, high; /* along the face; from and to, up it */
+    double place, reach, low, high; /* along the face, to both sides; from and to, up it */
 } placed;
 
 typedef struct layout {
@@ -40,7 +40,8 @@ static int is_taken(const layout *l, double place, double low, double high) {
     const double thickness = l->m->sections[MEMBERS_RAFTERS].thickness;
     for (size_t i = 0; i < l->placed.count; i++) {
         const placed *other = &FRAME_ITEM(placed, l->placed, i);
-        if (fabs(other->place - place) < thickness - 1e-6 && other->low < high && low < other->high) return 1;
+        if (fabs(other->place - place) < other->reach + thickness / 2 - 1e-6 && other->low < high && low < other->high)
+            return 1;
     }
     return 0;
 }
@@ -58,7 +59,7 @@ static frame_status place_rafters(layout *l, double place, const placed *beside,
         }
         status = members_add_rafter(l->m, l->face, place, lower, upper, where, &added);
         l->m->left_out += !status && !added;
-        const placed taken = {place, lower->up, upper->up};
+        const placed taken = {place, l->m->sections[MEMBERS_RAFTERS].thickness / 2, lower->up, upper->up};
         if (added && beside && !frame_array_push(&l->placed, &taken)) status = FRAME_NO_MEMORY;
     }
     return status;
@@ -73,12 +74,15 @@ static frame_status place_end_rafters(layout *l) {
         const double inward = v2_dot(face->along, side->line.n);
         if (side->run >= 0 || side->kind == FRAME_LINE_EAVE || fabs(inward) < 1 - 1e-9) continue;
         const double p = v2_dot(face->up, side->p), q = v2_dot(face->up, side->q);
-        const placed beside = {0, fmin(p, q), fmax(p, q)};
+        const placed beside = {0, 0, fmin(p, q), fmax(p, q)};
         const double edge = v2_dot(face->along, side->p), in = inward > 0 ? 1 : -1;
         const double rake = side->kind == FRAME_LINE_RAKE ? l->m->in->rake_overhang_in : 0;
         frame_status status = place_rafters(l, edge + in * (rake + half), &beside, MEMBERS_AT_GABLE);
         if (!status && rake > 0) status = place_rafters(l, edge + in * half, &beside, MEMBERS_FLYING);
         if (!status && rake > 0) status = members_add_lookouts(l->m, face, side);
+        /* Nothing of the layout stands beyond the wall. */
+        const placed beyond = {edge + in * rake / 2, rake / 2, beside.low, beside.high};
+        if (!status && rake > 0 && !frame_array_push(&l->placed, &beyond)) status = FRAME_NO_MEMORY;
         if (status) return status;
     }
     return FRAME_OK;

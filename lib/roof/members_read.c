@@ -13,6 +13,8 @@ static frame_status solve_roof(members *m) {
     in.slopes = m->in->slopes, in.slope_count = m->in->slope_count;
     in.kinds = m->in->kinds, in.kind_count = m->in->kind_count;
     in.holes = m->in->holes, in.hole_count = m->in->hole_count;
+    in.upper_slopes = m->in->upper_slopes, in.upper_slope_count = m->in->upper_slope_count;
+    in.break_in = m->in->break_in;
     return frame_roof_solve_solve(&in, &m->roof, NULL);
 }
 

@@ -190,6 +190,29 @@ START_TEST(with_what_goes_between) {
 }
 END_TEST
 
+/* A gambrel and a mansard: purlins along the breaks, rafters below and above them, all of it fits. */
+START_TEST(with_breaks) {
+    static plan p;
+    frame_roof_members_out out;
+    const double upper = 0.4;
+    for (int gambrel = 0; gambrel < 2; gambrel++) {
+        rectangle(&p, 360, 264, 20 / 12.0);
+        if (gambrel) p.kinds[1] = p.kinds[3] = FRAME_ROOF_GABLE;
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 6);
+        in->upper_slopes = &upper, in->upper_slope_count = 1, in->break_in = 84;
+        in->seat_in = 2.5, in->blocking = 1, in->rake_overhang_in = 12;
+        frame_roof_members *members = solve(in, &out);
+        assert_fits(members, &out);
+        ck_assert_uint_ge(count_kind(members, FRAME_MEMBER_BREAK), gambrel ? 2 : 4);
+        for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+            const frame_roof_members_piece piece = piece_at(members, i);
+            if (piece.kind == FRAME_MEMBER_BREAK) ck_assert_double_eq_tol(piece.start_z_in, piece.end_z_in, 1e-9);
+        }
+        frame_roof_members_free(members);
+    }
+}
+END_TEST
+
 /* A roof with two planes of symmetry has its hips and jacks in pairs of both hands, and all commons alike. */
 START_TEST(gangs) {
     static plan p;
@@ -354,6 +377,7 @@ int main(void) {
     tcase_add_test(tests, opposite_rafters_stand_in_pairs);
     tcase_add_test(tests, each_piece_as_a_stick);
     tcase_add_test(tests, with_what_goes_between);
+    tcase_add_test(tests, with_breaks);
     tcase_add_test(tests, gangs);
     tcase_add_test(tests, pictures);
     tcase_add_test(tests, a_ridge_too_shallow_is_named);
