@@ -1271,6 +1271,76 @@ FRAME_CALCULATION(fascia_mitre);
 /** The end of such a board as a stick, along x, its corner at x = 0. Free it with frame_stick_free. */
 FRAME_VIEW(fascia_mitre, stick);
 
+/** What became of a piece. */
+typedef int32_t frame_as_found;
+enum frame_as_found_values {
+    FRAME_AS_FOUND_SAME = 1,    /**< "same". Cut as planned, to 1/64 in. */
+    FRAME_AS_FOUND_CHANGED = 2, /**< "changed". The same piece, cut otherwise. */
+    FRAME_AS_FOUND_NEW = 3,     /**< "new". Only what was found needs it. */
+    FRAME_AS_FOUND_GONE = 4     /**< "gone". Only the plan had it. */
+};
+/** Cautions that go with a roof as found. */
+typedef int32_t frame_roof_as_found_caution;
+enum frame_roof_as_found_caution_values {
+    FRAME_ROOF_AS_FOUND_CAUTION_CHANGED = 0, /**< "changed". Pieces are cut otherwise than planned: do not cut them by the plan. */
+    FRAME_ROOF_AS_FOUND_CAUTION_NUMBER = 1, /**< "number". Other pieces are needed than planned: buy and lay out by what was found. */
+    FRAME_ROOF_AS_FOUND_CAUTION_FAULTS = 2, /**< "faults". The roof as found does not close everywhere: frame it by roof_members and see its joints. */
+    FRAME_ROOF_AS_FOUND_CAUTION_MEASURE = 3 /**< "measure". Readings that disagree are never averaged: see readings. */
+};
+/** What a roof as found leaves unchecked. */
+typedef int32_t frame_roof_as_found_not_checked;
+enum frame_roof_as_found_not_checked_values {
+    FRAME_ROOF_AS_FOUND_UNCHECKED_LEVEL = 0 /**< "level". Whether the plates are level: see levels. */
+};
+/** A planned roof and the corners that were found; the fields of roof_members of the same name mean the same. */
+typedef struct frame_roof_as_found_in {
+    uint32_t struct_size, struct_id;
+    const frame_roof_corner *corners; /**< required. The corners as planned, in order; at least 3. */
+    size_t corner_count;              /**< count : 1..2000. */
+    const frame_roof_corner *found;   /**< required. The same corners as found, in the same order: from survey, for one. */
+    size_t found_count;               /**< count : 1..2000. */
+    const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
+    size_t slope_count;               /**< count : 1..2000. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    size_t kind_count;                /**< count : 0..2000. */
+    frame_size rafter_size;           /**< required. Nominal size of rafters and jacks. */
+    int32_t spare;
+    double spacing_in;                /**< 16 : >0..96. Spacing of rafters on centres. */
+    double overhang_in;               /**< 0 : 0..120. Overhang of the first edge that a roof rises from, level. */
+    double seat_in;                   /**< "3-1/2 in" : >0..24. Level seat of the rafters on that edge. */
+} frame_roof_as_found_in;
+/** How a roof as found differs from the planned one. */
+typedef struct frame_roof_as_found_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : roof_as_found_caution. Cautions. */
+    uint64_t not_checked; /**< bits : roof_as_found_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given; worst source of a size. */
+    int32_t changed;      /**< Pieces that are cut otherwise. */
+    int32_t added;        /**< Pieces that only what was found needs. */
+    int32_t gone;         /**< Pieces that only the plan had. */
+    double largest_in;    /**< The largest difference of length. */
+    double moved_in;      /**< The farthest that a corner was found from where it was planned. */
+    double ridge_change_in; /**< What the highest ridge lies higher than planned; negative lower. */
+} frame_roof_as_found_out;
+/** A piece, as planned and as found. */
+typedef struct frame_roof_as_found_piece {
+    uint32_t struct_size, struct_id;
+    frame_roof_member kind;   /**< What it is. */
+    frame_as_found became;    /**< What became of it. */
+    int32_t planned;          /**< Its place in the list of roof_members for the plan; -1 for none. */
+    int32_t found;            /**< Its place in that list for the corners found; -1 for none. */
+    double planned_length_in; /**< Long point to long point as planned; not given for a new one. */
+    double found_length_in;   /**< The same as found; not given for one that is gone. */
+    double difference_in;     /**< What it is longer than planned; not given where there is nothing to compare. */
+    const char *name;         /**< Its name as found; of one that is gone as planned. */
+} frame_roof_as_found_piece;
+/** Frames a roof over the corners as planned and again over those found, and tells piece by piece what changed. Refuses what roof_members
+ * refuses; FRAME_CONFLICT when there are not as many corners found as planned. */
+FRAME_ANSWER(roof_as_found);
+/** The pieces that roof_members lists for what was found, then those that are gone. */
+FRAME_ANSWER_LIST(roof_as_found, piece, pieces);
+
 FRAME_END
 
 #endif
