@@ -1341,6 +1341,58 @@ FRAME_ANSWER(roof_as_found);
 /** The pieces that roof_members lists for what was found, then those that are gone. */
 FRAME_ANSWER_LIST(roof_as_found, piece, pieces);
 
+/** Cautions that go with a valley laid over sheathing. */
+typedef int32_t frame_overlay_valley_caution;
+enum frame_overlay_valley_caution_values {
+    FRAME_OVERLAY_VALLEY_CAUTION_LOAD = 0, /**< "load". The rafters below carry the addition's roof from now on: sleepers are nailed through into each of them. */
+    FRAME_OVERLAY_VALLEY_CAUTION_STRIP = 1, /**< "strip". Roofing comes off down to the sheathing under the sleepers; leave openings for air between the attics. */
+    FRAME_OVERLAY_VALLEY_CAUTION_COMPOUND = 2, /**< "compound". The jacks' seats are compound cuts: guard, support the piece, make a test cut. */
+    FRAME_OVERLAY_VALLEY_CAUTION_PAST_TILT = 3, /**< "past_tilt". The bevel is past the 45 degrees most saws tilt to: cut it another way. */
+    FRAME_OVERLAY_VALLEY_CAUTION_SLOPE = 4 /**< "slope". A slope above 1.5 (18 in 12) was read as rise over run: was "2 in 12" meant by 2? */
+};
+/** What a valley laid over sheathing leaves unchecked. */
+typedef int32_t frame_overlay_valley_not_checked;
+enum frame_overlay_valley_not_checked_values {
+    FRAME_OVERLAY_VALLEY_UNCHECKED_STRENGTH = 0 /**< "strength". Whether the roof below holds what now stands on it. */
+};
+/** A gable addition laid over a sheathed roof: its ridge runs square to the main eave, its jacks stand on sleepers on the sheathing. */
+typedef struct frame_overlay_valley_in {
+    uint32_t struct_size, struct_id;
+    double slope_main;   /**< required : >0..2. Slope of the roof below, rise over run. */
+    double slope;        /**< required : >0..2. Slope of the addition's roof. */
+    double run_in;       /**< required : >0..1200. The addition's run: half its width, to the outside of its plates' framing. */
+    double spacing_in;   /**< 16 : >0..96. Spacing of the jacks along the ridge. */
+    double sleeper_thickness_in; /**< 1.5 : 0..6. Thickness of the sleepers, flat on the sheathing. */
+    double ridge_thickness_in;   /**< 0 : 0..24. Thickness of the addition's ridge; half of it is taken off each jack, level. */
+    double first_in;     /**< "the spacing" : >0..1200. From where the ridge dies into the roof, along it, to the first jack. */
+} frame_overlay_valley_in;
+/** A valley laid over sheathing. Heights are those of the jacks' top lines above the sheathing, so that the roof planes meet on top of it. */
+typedef struct frame_overlay_valley_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : overlay_valley_caution. Cautions. */
+    uint64_t not_checked; /**< bits : overlay_valley_not_checked. What was not checked. */
+    frame_known known;    /**< Geometry from what was given. */
+    int32_t spare;
+    double reach_in;          /**< How far the ridge reaches over the roof, level, from the line of the addition's eaves to where it dies. */
+    double valley_length_in;  /**< The valley, on the sheathing, from an eave of the addition to where the ridge dies. */
+    double valley_deg;        /**< Angle on the sheathing between the valley and the main eave: for snapping its line. */
+    double difference_in;     /**< Common difference of the jacks, along their slope. */
+    double first_length_in;   /**< Line length of the first jack, from the valley's line to the ridge's centre. */
+    double sleeper_drop_in;   /**< Plumb height of the sleeper's top above the sheathing. */
+    double seat_deduction_in; /**< Level deduction at a jack's foot for the sleeper. */
+    double seat_deduction_along_in; /**< The same along the slope. */
+    double ridge_deduction_along_in; /**< Half the ridge, along the slope. */
+    double seat_mitre_deg;    /**< The saw's mitre for a jack's seat on the sleeper: its level cut. */
+    double seat_bevel_deg;    /**< The saw's bevel for that seat: the slope of the roof below. */
+    double plumb_cut_deg;     /**< Plumb cuts of the jacks: the saw's mitre. */
+} frame_overlay_valley_out;
+/** Finds lines, lengths and cuts of a valley laid over existing sheathing. FRAME_IMPOSSIBLE when the sleeper takes a whole jack. */
+FRAME_CALCULATION(overlay_valley);
+/** The first jack as a stick: along x from its foot up to the ridge, the valley's line at x = 0, the sheathing there at z = 0, the main eave to
+ * the right (-y). Its depth is 5-1/2 in, its thickness 1-1/2. Free it with frame_stick_free. */
+FRAME_VIEW(overlay_valley, stick);
+
 FRAME_END
 
 #endif

@@ -107,12 +107,43 @@ START_TEST(mitres_of_fascias) {
 }
 END_TEST
 
+/* Against the roofs themselves, and the seat against the kernel. */
+START_TEST(valleys_over_sheathing) {
+    for (int i = 0; i < 40; i++) {
+        frame_overlay_valley_in in;
+        frame_overlay_valley_out out;
+        frame_stick *stick;
+        frame_overlay_valley_in_init(&in);
+        in.slope_main = 0.3 + 0.03 * i, in.slope = 1.3 - 0.025 * i, in.run_in = 80 + i, in.first_in = 40;
+        ck_assert_int_eq(frame_overlay_valley(&in, &out, NULL), FRAME_OK);
+        /* Heights agree where the ridge dies; the valley's ends lie on both planes. */
+        ck_assert_double_eq_tol(out.reach_in * in.slope_main, in.run_in * in.slope, 1e-9);
+        ck_assert_double_eq_tol(out.valley_length_in, hypot(hypot(in.run_in, out.reach_in), in.run_in * in.slope),
+                                1e-9);
+        ck_assert_double_eq_tol(tan(out.valley_deg * degree), out.reach_in * hypot(1, in.slope_main) / in.run_in, 1e-9);
+        ck_assert_int_eq(frame_overlay_valley_stick(&in, &stick), FRAME_OK);
+        for (size_t k = 0; k < frame_stick_saw_count(stick); k++) {
+            frame_stick_saw saw;
+            frame_stick_saw_at(stick, k, &saw);
+            if (saw.at_end != FRAME_STICK_START) continue;
+            ck_assert_double_eq_tol(saw.mitre_deg, out.seat_mitre_deg, 1e-9);
+            ck_assert_double_eq_tol(saw.bevel_deg, out.seat_bevel_deg, 1e-9);
+        }
+        frame_stick_lengths_out lengths;
+        frame_stick_lengths(stick, &lengths);
+        ck_assert_double_eq_tol(lengths.top_edge_in, out.first_length_in - out.seat_deduction_along_in, 1e-9);
+        frame_stick_free(stick);
+    }
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("roof_singles");
     TCase *tests = tcase_create("roof_singles");
     tcase_add_test(tests, studs_of_a_gable);
     tcase_add_test(tests, a_collar_tie);
     tcase_add_test(tests, mitres_of_fascias);
+    tcase_add_test(tests, valleys_over_sheathing);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_NORMAL);
