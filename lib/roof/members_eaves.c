@@ -195,6 +195,41 @@ static line2 ledger_end(const members *m, const members_side *side, int at_start
     return v2_dot(beside->line.n, keep) > 0 ? beside->line : line2_turned(beside->line);
 }
 
+/* Where the wall goes on past a hip or valley that comes to the ledger's end, the ledger runs on until that one bears
+ * whole: how far. */
+static double past_run(const members *m, const members_side *side, int at_start) {
+    const members_side *beside = MEMBERS_SIDE(m, at_start ? side->prev : side->next);
+    const int32_t point = at_start ? side->from : side->to;
+    const v2 at = at_start ? side->p : side->q, way = v2_unit(v2_less(side->q, side->p));
+    const v2 out = at_start ? v2_times(way, -1) : way;
+    double past = 0;
+    int goes_on = 0;
+    for (size_t i = 0; i < m->sides.count && !goes_on; i++) {
+        const members_side *other = MEMBERS_SIDE(m, i);
+        goes_on = other != side && other->run < 0 && (other->from == point || other->to == point) &&
+                  other->kind != FRAME_LINE_EAVE && !(other->off > 0) && v2_dot(other->line.n, side->line.n) > 1 - 1e-9;
+    }
+    if (beside->run < 0 || !goes_on) return 0;
+    const double half = MEMBERS_RUN(m, beside->run)->half;
+    for (int k = -1; k < 2; k += 2) {
+        v2 corner;
+        if (line2_meet(line2_moved(side->line, side->off), line2_moved(beside->line, k * half), &corner))
+            past = fmax(past, v2_dot(out, v2_less(corner, at)));
+    }
+    return past;
+}
+
+/* What else comes there leaves the ledger's end room. */
+static frame_status run_on(members *m, const members_side *side, int at_start, line2 *end) {
+    const double past = past_run(m, side, at_start);
+    const v2 at = at_start ? side->p : side->q, way = v2_unit(v2_less(side->q, side->p));
+    const v2 away = at_start ? way : v2_times(way, -1);
+    if (past <= 1e-9) return FRAME_OK;
+    *end = line2_moved(line2_through(at, away), -past);
+    const members_head head = {v2_add(at, v2_times(side->line.n, side->off / 2)), away, past, side->off / 2};
+    return frame_array_push(&m->heads, &head) ? FRAME_OK : FRAME_NO_MEMORY;
+}
+
 frame_status members_add_ledgers(members *m) {
     for (size_t i = 0; i < m->sides.count; i++) {
         const members_side *side = MEMBERS_SIDE(m, i);
@@ -205,7 +240,9 @@ frame_status members_add_ledgers(members *m) {
         b.top = members_plane(face, v2_add(side->p, v2_times(side->line.n, side->off)));
         b.ends[0] = ledger_end(m, side, 1), b.ends[1] = ledger_end(m, side, 0);
         b.label = "ledger end";
-        const frame_status status = add_board(m, &b);
+        frame_status status = run_on(m, side, 1, &b.ends[0]);
+        if (!status) status = run_on(m, side, 0, &b.ends[1]);
+        if (!status) status = add_board(m, &b);
         if (status) return status;
     }
     return FRAME_OK;

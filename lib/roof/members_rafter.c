@@ -104,8 +104,9 @@ static int avoid_head(rafter *r, const members_head *head) {
     const line2 end = line2_moved(line2_through(head->at, head->away), -head->past); /* within: in the head */
     const line2 left = line2_moved(line2_through(head->at, v2_left(head->away)), -head->half);
     const line2 right = line2_moved(line2_through(head->at, v2_times(v2_left(head->away), -1)), -head->half);
-    const line2 both[2] = {left, right};
-    if (!crosses(&r->strip, both, 2, end)) return 1;
+    const line2 ahead = line2_moved(line2_through(head->at, v2_times(head->away, -1)), -head->half);
+    const line2 round[3] = {left, right, ahead}; /* behind its point lies the ridge itself */
+    if (!crosses(&r->strip, round, 3, end)) return 1;
     struct rafter_notch notch = {{end}, -1, 1};
     if (crosses(&r->strip, &end, 1, line2_turned(left))) notch.lines[notch.count++] = left;
     if (crosses(&r->strip, &end, 1, line2_turned(right))) notch.lines[notch.count++] = right;

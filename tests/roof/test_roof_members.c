@@ -190,6 +190,27 @@ START_TEST(with_what_goes_between) {
 }
 END_TEST
 
+/* A porch with hipped ends against a wall: the ledger runs on until the hips bear whole. */
+START_TEST(a_porch_against_a_wall) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 360, 120, 0.5);
+    p.kinds[2] = FRAME_ROOF_WALL;
+    frame_roof_members *members = solve(members_of(&p, FRAME_SIZE(2, 6), 12), &out);
+    assert_fits(members, &out);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_HIP), 2);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_LEDGER), 1);
+    ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_END_RAFTER), 2);
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece piece = piece_at(members, i);
+        /* From 120 to 240 in plan, and past both by 1-1/2 in and half the hip over the sine of 45 degrees. */
+        if (piece.kind == FRAME_MEMBER_LEDGER)
+            ck_assert_double_eq_tol(piece.length_in, 120 + 2 * (1.5 + 0.75 * sqrt(2)), 1e-9);
+    }
+    frame_roof_members_free(members);
+}
+END_TEST
+
 /* A gambrel and a mansard: purlins along the breaks, rafters below and above them, all of it fits. */
 START_TEST(with_breaks) {
     static plan p;
@@ -377,6 +398,7 @@ int main(void) {
     tcase_add_test(tests, opposite_rafters_stand_in_pairs);
     tcase_add_test(tests, each_piece_as_a_stick);
     tcase_add_test(tests, with_what_goes_between);
+    tcase_add_test(tests, a_porch_against_a_wall);
     tcase_add_test(tests, with_breaks);
     tcase_add_test(tests, gangs);
     tcase_add_test(tests, pictures);
