@@ -46,6 +46,8 @@ class Api:
             return
         if name.endswith("_count") and name[:-6] + "_at_sized" in names:
             return  # bound with its list
+        if any(a["type"] == "const frame_watcher *" for a in raw["arguments"]):
+            return  # the languages give a function itself
         function = self.shape(raw)
         if isinstance(function, str):
             self.not_bound.append((name, function))

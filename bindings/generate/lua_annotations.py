@@ -86,6 +86,8 @@ def given_type(field):
         return "frame.measure" if notation else "number"
     if kind == "list":
         return "(frame.%s|any[])[]" % field["element"]
+    if kind == "handle" and field["words"] == "watch":
+        return "fun(best: number?, bound: number?): boolean?"
     if kind == "handle":
         return "frame.%s" % field["words"]
     if kind == "words":

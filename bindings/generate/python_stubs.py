@@ -3,7 +3,7 @@ from api import all_line, leaves_out, may_be_left_out, method_name, plural
 
 HEAD = """# Made from api.json by bindings/generate/python_stubs.py. Edit the headers.
 from os import PathLike
-from typing import Any, Mapping, NoReturn, Sequence, Tuple, Union, type_check_only
+from typing import Any, Callable, Mapping, NoReturn, Sequence, Tuple, Union, type_check_only
 
 from ._more import Batch as Batch, Error as Error, ImpossibleError as ImpossibleError, InputError as InputError
 from ._more import InternalError as InternalError, LimitError as LimitError, RefusedError as RefusedError
@@ -45,6 +45,8 @@ def given_type(field):
         return "Sequence[str]"
     if kind in ("list", "numbers"):
         return "Sequence[Any]" if kind == "list" else "Sequence[_Measure]"
+    if kind == "handle" and field["words"] == "watch":
+        return "Callable[[Union[float, None], Union[float, None]], object]"
     if kind == "handle":
         return field["words"]
     return {"integer": "int", "word": "str", "bool": "bool", "text": "str"}[kind]
@@ -64,6 +66,11 @@ def argument_type(argument):
         "structs": "Union[Sequence[Any], Mapping[str, Any]]",
         "struct": "Union[Sequence[Any], Mapping[str, Any]]",
     }.get(argument["form"]) or argument["handle"]
+
+
+def method_result_type(result):
+    """As result_type; in a class that has a method drawing(), the type drawing goes by another name."""
+    return "_the_" + result["handle"] if result["form"] == "handle" else result_type(result)
 
 
 def result_type(result):
@@ -148,7 +155,7 @@ def method_lines(api, function):
     name = method_name(function)
     lines = [
         "    def %s(%s) -> %s: ..."
-        % (name, ", ".join(["self"] + parameters(api, function)), result_type(function["result"]))
+        % (name, ", ".join(["self"] + parameters(api, function)), method_result_type(function["result"]))
     ]
     if function["writes"]:
         lines.append(
@@ -191,7 +198,7 @@ def stubs(api):
     for struct in sorted(wanted - done):
         lines += result_class(api, struct)
     for handle in api.handles.values():
-        lines += handle_class(api, handle)
+        lines += handle_class(api, handle) + ["", "_the_%s = %s" % (handle["name"], handle["name"])]
     for function in api.functions:
         lines += [
             "",

@@ -79,6 +79,9 @@ void bind_scratch_end(lua_scratch *scratch);
 void bind_tell_collector(lua_State *L);
 void *bind_handle(lua_State *L, int place, const char *name, const bound_handle *kind);
 frame_answer *bind_answer(lua_State *L, int place, const char *name, const bound_calculation *of);
+/* The watch of a function that was given for a call; NULL without memory. And the error it raised, raised again. */
+const void *bind_watch(lua_State *L, int place);
+void bind_raise_watch(lua_State *L);
 void bind_push_chars(lua_State *L, const char *chars);
 
 /* -- result.c, list.c, handle.c -- */
@@ -139,7 +142,7 @@ FRAME_API int luaopen_frame(lua_State *L); /* the one name that shows */
 #define BIND_GIVE(call) (lua_pushvalue(L, (call).place), SWIG_arg++)
 #define BIND_OWN(call) bind_own_memory(L, (call).place)
 #define BIND_END(call) (void)(call)
-#define BIND_SETTLE bind_tell_collector(L)
+#define BIND_SETTLE (bind_tell_collector(L), bind_raise_watch(L))
 #define BIND_HANDLE(place, name, kind) bind_handle(L, place, name, kind)
 #define BIND_ANSWER(place, name, of) bind_answer(L, place, name, of)
 

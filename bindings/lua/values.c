@@ -133,6 +133,8 @@ void bind_remember(const bound_host *host, int words, const bound_value *value, 
 const void *bind_take_handle(const bound_host *host, const bound_value *value, const bound_handle *kind) {
     lua_State *L = host->state;
     if (!value->native || !lua_checkstack(L, 4)) return NULL;
+    if (lua_isfunction(L, (int)(intptr_t)value->native) && !strcmp(kind->name, "watch"))
+        return bind_watch(L, (int)(intptr_t)value->native);
     const lua_handle *found = luaL_testudata(L, (int)(intptr_t)value->native, BIND_HANDLE_TYPE);
     return found && found->kind == kind ? found->pointer : NULL;
 }

@@ -26,6 +26,9 @@ typedef struct bind_call {
     bound_result *result;
     py_handle *handle, *locked;
     frame_working *working;
+    frame_watch *watch; /* made of a function that was given */
+    PyObject *watcher;  /* the function; borrowed */
+    PyObject *error[3]; /* what it raised */
 } bind_call;
 
 extern PyTypeObject *bind_result_type, *bind_handle_type, *bind_default_type;
@@ -58,7 +61,11 @@ int bind_handle_init(void);
 int bind_begin(bind_call *call, PyObject *values, const bound_calculation *of);
 int bind_begin_result(bind_call *call, const bound_struct *of);
 int bind_begin_handle(bind_call *call, const bound_handle *kind);
+/* Hands the native object out; nothing when a watching function raised, which is raised then. */
+void bind_give(bind_call *call, PyObject **result);
 void bind_end(bind_call *call);
+/* The watch of a function that was given for a call; NULL when it is none. */
+const void *bind_watch(bind_call *call, PyObject *function);
 
 /* -- functions of the module itself -- */
 PyObject *bind_batch(PyObject *self, PyObject *args);
@@ -106,12 +113,16 @@ extern PyObject *bind_errors[10], **bind_classes, **bind_methods;
 #define BIND_TEXT_OF(text) (text)
 #define BIND_FREE_TEXT(text) frame_text_free(text)
 
-#define BIND_NO_CALL \
-    { NULL, NULL, NULL, NULL, NULL }
+#define BIND_NO_CALL                                \
+    {                                               \
+        NULL, NULL, NULL, NULL, NULL, NULL, NULL, { \
+            NULL, NULL, NULL                        \
+        }                                           \
+    }
 #define BIND_BEGIN(call, object, calculation) bind_begin(&(call), object, calculation)
 #define BIND_NEW_RESULT(call, of) bind_begin_result(&(call), of)
 #define BIND_NEW_HANDLE(call, kind) bind_begin_handle(&(call), kind)
-#define BIND_GIVE(call) (bind_set(&resultobj, (call).native), (call).native = NULL)
+#define BIND_GIVE(call) bind_give(&(call), &resultobj)
 #define BIND_OWN(call) (void)0
 #define BIND_END(call) bind_end(&(call))
 #define BIND_SETTLE (void)0

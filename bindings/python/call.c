@@ -18,12 +18,14 @@ static int take_values(bind_call *call, PyObject *values, const bound_calculatio
         PyErr_Format(PyExc_TypeError, "%s: %d values and a working are wanted", of->calculation->name, in->given_count);
         return 0;
     }
+    bound_host host = bind_host;
+    host.state = call;
     for (int i = 0; i < in->given_count; i++) {
         PyObject *object = PyTuple_GET_ITEM(values, i);
         if (object == Py_None || Py_TYPE(object) == bind_default_type) continue;
         const bound_value value = bind_value(object);
         if (PyErr_Occurred()) return 0;
-        if (bound_take_field(&bind_host, in, (size_t)in->given[i], &value, call->result->in, &call->result->arena)) {
+        if (bound_take_field(&host, in, (size_t)in->given[i], &value, call->result->in, &call->result->arena)) {
             bind_raise();
             return 0;
         }
@@ -54,7 +56,24 @@ int bind_begin_handle(bind_call *call, const bound_handle *kind) {
     return call->handle != NULL;
 }
 
+void bind_give(bind_call *call, PyObject **result) {
+    if (call->error[0]) {
+        PyErr_Restore(call->error[0], call->error[1], call->error[2]);
+        call->error[0] = NULL;
+        Py_CLEAR(*result);
+        return;
+    }
+    bind_set(result, call->native);
+    call->native = NULL;
+}
+
 void bind_end(bind_call *call) {
+    frame_watch_free(call->watch);
+    if (call->error[0]) { /* the call failed besides: its own failure is raised */
+        Py_XDECREF(call->error[0]);
+        Py_XDECREF(call->error[1]);
+        Py_XDECREF(call->error[2]);
+    }
     if (call->locked) {
         call->locked->busy = 0;
         Py_DECREF(call->locked);

@@ -170,7 +170,8 @@ static void remember(const bound_host *host, int words, const bound_value *value
 
 static const void *handle(const bound_host *host, const bound_value *value, const bound_handle *kind) {
     PyObject *object = (PyObject *)value->native;
-    (void)host;
+    if (object && host->state && !strcmp(kind->name, "watch") && PyCallable_Check(object) && !PyType_Check(object))
+        return bind_watch(host->state, object);
     if (!object || !PyObject_TypeCheck(object, bind_handle_type)) return NULL;
     const py_handle *found = (const py_handle *)object;
     return found->kind == kind ? found->pointer : NULL;

@@ -26,7 +26,7 @@ typedef struct bound_struct {
     const short *given; /* the fields that are given, by their place */
     int given_count;
     int index;  /* its place in bound_structs */
-    int handle; /* the field that holds a handle; -1 without one */
+    int handle; /* the first field that holds a handle; -1 without one */
 } bound_struct;
 
 typedef struct bound_calculation {

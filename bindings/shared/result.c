@@ -152,20 +152,27 @@ frame_status bound_result_own_texts(bound_result *result) {
     return FRAME_OK;
 }
 
-static const void **handle_of(const bound_result *result) {
+/* The next field from one on that holds a handle, which is moved past it; NULL after the last. */
+static const void **next_handle(const bound_result *result, size_t *field) {
     const bound_struct *in = result->calculation ? result->calculation->in : NULL;
     if (!in || in->handle < 0 || !result->in) return NULL;
-    return (const void **)(void *)((char *)result->in + in->facts->fields[in->handle].offset);
+    for (; *field < in->facts->field_count; ++*field) {
+        if (in->facts->fields[*field].kind != FRAME_FIELD_HANDLE) continue;
+        return (const void **)(void *)((char *)result->in + in->facts->fields[(*field)++].offset);
+    }
+    return NULL;
 }
 
 int bound_result_has_handle(const bound_result *result) {
-    const void **handle = handle_of(result);
-    return handle && *handle;
+    size_t field = 0;
+    for (const void **handle; (handle = next_handle(result, &field));)
+        if (*handle) return 1;
+    return 0;
 }
 
 frame_status bound_result_settle(bound_result *result) {
-    const void **handle = handle_of(result);
-    if (handle) *handle = NULL;
+    size_t field = 0;
+    for (const void **handle; (handle = next_handle(result, &field));) *handle = NULL;
     return bound_result_own_texts(result);
 }
 

@@ -97,6 +97,20 @@ FRAME_API frame_status frame_stock_room_csv(const frame_stock_room *room, frame_
 /** The same as JSON. */
 FRAME_API frame_status frame_stock_room_json(const frame_stock_room *room, frame_text *into);
 
+/** A function that looks at a long search now and then, some twenty times a second, on the thread that called it. best: cost of the best
+ * plan so far, bound: no plan costs less; FRAME_NOT_GIVEN while there is none. It gives 0 to have the search stop: then the best plan so
+ * far is the answer, and says so. */
+typedef struct frame_watcher {
+    int32_t (*look)(void *user, double best, double bound); /**< 0 stops the search. */
+    void *user;                                             /**< Handed to it. */
+} frame_watcher;
+/** Who watches a search. Opaque; in Python and Lua a function is given in its place. */
+typedef struct frame_watch frame_watch;
+/** Makes a watch of a function. Free it with frame_watch_free when the search is over. */
+FRAME_API frame_status frame_watch_new(const frame_watcher *watcher, frame_watch **watch);
+/** Frees a watch. NULL is allowed. */
+FRAME_API void frame_watch_free(frame_watch *watch);
+
 /** Cautions that go with a cutting plan. */
 typedef int32_t frame_stock_caution;
 enum frame_stock_caution_values {
@@ -129,6 +143,7 @@ typedef struct frame_stock_plan_in {
     frame_stock_method method;       /**< least cost. How the plan is made. */
     int32_t spare;
     const frame_stock_room *room;    /**< optional. A stock room to cut from besides; its rows count as stock behind the list. */
+    const frame_watch *watch;        /**< optional. Who is told of the search now and then, and may stop it: a function of best cost and bound. */
 } frame_stock_plan_in;
 
 /** Figures of a cutting plan. */
@@ -240,6 +255,24 @@ typedef struct frame_stock_plan_strip {
  * is met. Of plans of equal cost it gives one of few boards, few distinct patterns and long offcuts. FRAME_IMPOSSIBLE when a piece
  * is longer than every stock (it is named) or the stock available does not suffice; FRAME_TOO_LARGE beyond 1,000,000 pieces. */
 FRAME_ANSWER(stock_plan);
+/** The usual ways by name, for comparison: as frame_stock_plan_solve with the method of the name. In Python and Lua: method="longest". */
+static inline frame_status frame_stock_plan_by_longest(const frame_stock_plan_in *in, frame_stock_plan **answer) {
+    frame_stock_plan_in way = *in;
+    way.method = FRAME_STOCK_METHOD_LONGEST;
+    return frame_stock_plan_solve(&way, answer, 0);
+}
+/** One stock length for all, the cheapest that will do. */
+static inline frame_status frame_stock_plan_by_one_length(const frame_stock_plan_in *in, frame_stock_plan **answer) {
+    frame_stock_plan_in way = *in;
+    way.method = FRAME_STOCK_METHOD_ONE_LENGTH;
+    return frame_stock_plan_solve(&way, answer, 0);
+}
+/** Board by board what costs least for what it holds, each then exchanged for the cheapest that holds its pieces. */
+static inline frame_status frame_stock_plan_by_value(const frame_stock_plan_in *in, frame_stock_plan **answer) {
+    frame_stock_plan_in way = *in;
+    way.method = FRAME_STOCK_METHOD_BY_VALUE;
+    return frame_stock_plan_solve(&way, answer, 0);
+}
 /** The boards, by stock, those cut alike together. */
 FRAME_ANSWER_LIST(stock_plan, board, boards);
 /** The pieces, board by board. */
@@ -497,6 +530,66 @@ FRAME_ANSWER_LIST(sheet_plan, cut, cuts);
 /** Draws one sheet of the plan: its parts with their names and turns, what is kept, straight cuts in their order, and the
  * corners of the parts measured along two sides. Of an offcut on hand only what is cut from it and kept is drawn. */
 FRAME_API frame_status frame_sheet_plan_drawing(const frame_sheet_plan *plan, size_t sheet, frame_drawing **drawing);
+
+/** Cautions that go with rules of thumb. */
+typedef int32_t frame_thumb_caution;
+enum frame_thumb_caution_values {
+    FRAME_THUMB_CAUTION_ESTIMATE = 0 /**< "estimate". A rule of thumb is for an estimate: the pieces of the job, counted, may be more or fewer. */
+};
+/** What rules of thumb leave unchecked. */
+typedef int32_t frame_thumb_not_checked;
+enum frame_thumb_not_checked_values {
+    FRAME_THUMB_UNCHECKED_JOB = 0 /**< "job". Whether the job is like those the rule was made for: openings, corners, waste. */
+};
+
+/** What rules of thumb are asked for: each of those whose measure is given. */
+typedef struct frame_rules_of_thumb_in {
+    uint32_t struct_size, struct_id;
+    double length_in;   /**< optional : 0..1e6. Length of the walls, or of the room along which joists are counted. */
+    double area_in2;    /**< optional : 0..1e9. Area to be covered. */
+    double spacing_in;  /**< 16 : 4..96. On centres; rules for other spacings are left out. */
+    double thickness_in; /**< 1.5 : 0..12. Thickness of a stud or joist, for the count on centres. */
+    double sheet_in2;   /**< 4608 : >0..1e5. Area of one sheet, for the count of sheets: 4608 is 4 ft by 8 ft. */
+    double board_feet;  /**< optional : 0..1e7. Board feet to be nailed. */
+    double penny;       /**< optional : 2..60. Penny size of the nails. */
+    int32_t corners;    /**< optional : 0..1000. Corners of the walls. */
+    int32_t pieces;     /**< optional : 0..1e6. Pieces to which waste is added. */
+    int32_t nails;      /**< optional : 0..1e8. Nails of the job, from its nailing. */
+    int32_t spare;
+    double nail_length_in;   /**< optional : >0..12. Length of a nail, for the pounds of the job's nails. */
+    double nail_diameter_in; /**< optional : >0..1. Its diameter. */
+} frame_rules_of_thumb_in;
+
+/** What stands beside the rules: the same counted. */
+typedef struct frame_rules_of_thumb_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : thumb_caution. Cautions. */
+    uint64_t not_checked; /**< bits : thumb_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the rules. */
+    int32_t spare;
+    double counted_studs;  /**< Studs or joists of one straight run, counted on centres with one at each end; not given without a length. */
+    double counted_sheets; /**< Sheets by area alone, rounded up: no fewer will do; not given without an area. */
+    double counted_nail_lb; /**< Pounds of the job's nails as wire of their length and diameter; not given without them. */
+} frame_rules_of_thumb_out;
+
+/** A rule and what comes of it. */
+typedef struct frame_rules_of_thumb_rule {
+    uint32_t struct_size, struct_id;
+    const char *topic;  /**< What it is for. */
+    const char *rule;   /**< The rule in words. */
+    const char *unit;   /**< Unit of the quantity. */
+    const char *source; /**< Where it is from. */
+    double quantity;    /**< What comes of it. */
+    frame_known known;  /**< How the source is known. */
+    int32_t spare;
+} frame_rules_of_thumb_rule;
+
+/** Lists what published rules of thumb say for the measures given, each with its source, beside the same counted: studs and joists on
+ * centres, sheets by area, pounds of nails from the job's own nailing. An estimator sees how far the rules are apart. */
+FRAME_ANSWER(rules_of_thumb);
+/** The rules, by topic. */
+FRAME_ANSWER_LIST(rules_of_thumb, rule, rules);
 
 FRAME_END
 

@@ -117,9 +117,20 @@ static int64_t below(const frame_boards *boards) {
                              : boards->best.cost / boards->job->money_unit * boards->job->money_unit;
 }
 
+/* For whoever watches: in the caller's money, with what the searches before came to. */
+static void show(const frame_boards *boards) {
+    const double unit = (double)boards->job->money_unit * boards->money;
+    if (!boards->money || !boards->best.found) return;
+    boards->effort->best =
+        boards->cost_before + floor((double)boards->best.cost / (double)boards->job->money_unit) / boards->money;
+    boards->effort->bound = fmin(boards->bound_before + (double)boards->bound / unit, boards->effort->best);
+}
+
 static frame_status keep_if_cheaper(frame_boards *boards, const frame_cut_plan *plan) {
     if (!plan->found || (boards->best.found && plan->cost >= boards->best.cost)) return FRAME_OK;
-    return frame_cut_plan_copy(&boards->best, plan);
+    const frame_status status = frame_cut_plan_copy(&boards->best, plan);
+    show(boards);
+    return status;
 }
 
 /* Rounds the relaxed plan off a few times, each time shaking the preferences more; whole: to the boards in whole. */
@@ -332,6 +343,7 @@ static frame_status look_through(frame_boards *boards, double most_steps) {
     while (!status && boards->nodes.count && !boards->effort->over && boards->effort->spent < most_steps) {
         frame_boards_node node;
         if (!boards->polishing) boards->bound = least_bound(boards);
+        show(boards);
         if ((status = pop(boards, &node))) return status;
         if (node.bound >= below(boards)) {
             status = set_aside(boards, &node);
@@ -362,10 +374,27 @@ static frame_status bound_so_far(frame_boards *boards) {
     return status;
 }
 
+/* What the wood alone costs: the size of all items at the price of the cheapest. */
+static int64_t bound_by_size(const frame_boards *boards) {
+    const frame_cut_job *job = boards->job;
+    double least = INFINITY, size = 0;
+    if (job->credit > 0) return 0;
+    for (size_t k = 0; k < job->kind_count; k++) {
+        double room = 0;
+        for (uint32_t r = 0; r < job->kinds[k].room_count; r++)
+            room += (double)job->rooms[job->kinds[k].room_first + r].size;
+        least = fmin(least, (double)job->kinds[k].cost / room);
+    }
+    for (size_t i = 0; i < job->item_count; i++) size += (double)job->items[i].size * job->items[i].wanted;
+    return size * least < 1e18 ? frame_cut_round_up(job, size * least * (1 - 1e-12)) : 0;
+}
+
 frame_status frame_boards_search(frame_boards *boards, int *impossible) {
     const frame_cut_job *job = boards->job;
     for (size_t k = 0; k < job->kind_count; k++) boards->limits[k] = job->supplies[job->kinds[k].supply];
-    int64_t bound = 0;
+    int64_t bound = bound_by_size(boards);
+    boards->bound = bound;
+    show(boards);
     frame_status status = begin_by_values(boards);
     if (!status) status = bound_node(boards, &bound);
     if (!status && boards->effort->over) return bound_so_far(boards);

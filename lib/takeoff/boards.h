@@ -35,8 +35,10 @@ typedef struct frame_boards {
     int proven;              /* not 0: none costs less money */
     int polishing;           /* not 0: looking for as little money with fewer boards */
     frame_cut_plan best;
-    int64_t *whole;   /* boards of each kind to round to */
-    size_t looked_at; /* nodes */
+    double money;                     /* smallest units in the caller's money, for whoever watches; 0: nobody does */
+    double cost_before, bound_before; /* of the searches before, in the caller's money */
+    int64_t *whole;                   /* boards of each kind to round to */
+    size_t looked_at;                 /* nodes */
 } frame_boards;
 
 frame_status frame_boards_begin(frame_boards *boards, const frame_cut_job *job, frame_effort *effort);

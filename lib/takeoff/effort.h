@@ -3,14 +3,16 @@
 #ifndef FRAME_LIB_TAKEOFF_EFFORT_H
 #define FRAME_LIB_TAKEOFF_EFFORT_H
 
-#include <frame/takeoff.h>
+#include "takeoff/watch.h"
 
 typedef struct frame_effort {
     double spent, most;                 /* steps */
     double most_of_all, limit_of_all_s; /* of all searches together */
     double begun_s, limit_s;            /* limit_s: FRAME_NOT_GIVEN without one */
     double asked_at;                    /* steps when the clock was last read */
-    double best, bound;                 /* of the search so far, for whoever watches */
+    const frame_watch *watch;           /* NULL: nobody watches */
+    double shown_s;                     /* when whoever watches was last told */
+    double best, bound;                 /* of all searches so far, for whoever watches */
     int over;                           /* not 0: stop, with what there is */
     int cancelled;
 } frame_effort;

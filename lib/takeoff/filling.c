@@ -48,43 +48,52 @@ frame_status frame_filling_begin(frame_filling *filling, const frame_cut_job *jo
     choose_unit(filling);
     filling->stage = frame_take_zeroed(filling->count + 1, sizeof *filling->stage);
     filling->table = frame_take_zeroed((filling->count + 1) * (filling->cells + 1), sizeof *filling->table);
+    filling->spare = frame_take_zeroed(filling->cells + 1, sizeof *filling->spare);
     filling->counts = frame_take_zeroed(filling->count + 1, sizeof *filling->counts);
     filling->trial = frame_take_zeroed(filling->count + 1, sizeof *filling->trial);
-    return filling->stage && filling->table && filling->counts && filling->trial ? FRAME_OK : FRAME_NO_MEMORY;
+    return filling->stage && filling->table && filling->spare && filling->counts && filling->trial ? FRAME_OK
+                                                                                                   : FRAME_NO_MEMORY;
 }
 
 void frame_filling_give(frame_filling *filling) {
     frame_give(filling->stage);
     frame_give(filling->table);
+    frame_give(filling->spare);
     frame_give(filling->counts);
     frame_give(filling->trial);
     memset(filling, 0, sizeof *filling);
 }
 
-/* One row of the table from the next: so many of the item and the best of the rest. */
-static double work_out(double *restrict row, const double *restrict next, size_t cells,
-                       const frame_filling_stage *stage) {
-    const double worth = stage->worth;
+/* So many of an item or none: one row from another. */
+static void take_or_leave(double *restrict to, const double *restrict from, size_t cells, size_t size, double worth) {
+    const size_t count = cells + 1 - size;
+    double *restrict above = to + size;
+    const double *restrict as_is = from + size;
+    memcpy(to, from, size * sizeof *to);
+    for (size_t c = 0; c < count; c++) above[c] = as_is[c] > from[c] + worth ? as_is[c] : from[c] + worth;
+}
+
+/* One row of the table from the next: any number of the item up to most, and the best of the rest. Any number up to n
+ * is the sum of some of 1, 2, 4, ... and a remainder, so few passes do; they go to and fro between the row and a spare
+ * one, the last into the row. */
+static double work_out(double *row, const double *next, double *spare, size_t cells, const frame_filling_stage *stage) {
     const size_t size = (size_t)stage->cells;
     if (!size) {
-        for (size_t c = 0; c <= cells; c++) row[c] = next[c] + fmax(worth * stage->most, 0);
+        for (size_t c = 0; c <= cells; c++) row[c] = next[c] + fmax(stage->worth * stage->most, 0);
         return (double)cells;
     }
-    memcpy(row, next, (cells + 1) * sizeof *row);
-    if ((size_t)stage->most >= cells / size) { /* more than fit: any number */
-        for (size_t c = size; c <= cells; c++) {
-            const double with = row[c - size] + worth;
-            if (with > row[c]) row[c] = with;
-        }
-        return (double)cells;
+    size_t left = cells / size < (size_t)stage->most ? cells / size : (size_t)stage->most, passes = 0, part = 1;
+    for (size_t rest = left, one = 1; rest; rest -= one < rest ? one : rest, one *= 2) passes++;
+    if (!passes) memcpy(row, next, (cells + 1) * sizeof *row);
+    const double *from = next;
+    for (size_t pass = passes; pass; pass--, part *= 2) {
+        const size_t taken = part < left ? part : left;
+        double *to = pass % 2 ? row : spare;
+        take_or_leave(to, from, cells, taken * size, stage->worth * (double)taken);
+        from = to;
+        left -= taken;
     }
-    for (size_t n = 1; n <= (size_t)stage->most; n++) {
-        const double sum = worth * (double)n;
-        double *restrict to = row + n * size;
-        const size_t count = cells + 1 - n * size;
-        for (size_t c = 0; c < count; c++) to[c] = to[c] > next[c] + sum ? to[c] : next[c] + sum;
-    }
-    return (double)cells * stage->most;
+    return (double)cells * (double)passes;
 }
 
 void frame_filling_price(frame_filling *filling, const double *worth, const int32_t *most, double scale, int all) {
@@ -104,8 +113,8 @@ void frame_filling_price(frame_filling *filling, const double *worth, const int3
     }
     memset(filling->table + filling->stages * width, 0, width * sizeof *filling->table);
     for (size_t s = filling->stages; s-- > 0;)
-        filling->steps +=
-            work_out(filling->table + s * width, filling->table + (s + 1) * width, filling->cells, &filling->stage[s]);
+        filling->steps += work_out(filling->table + s * width, filling->table + (s + 1) * width, filling->spare,
+                                   filling->cells, &filling->stage[s]);
 }
 
 double frame_filling_bound(const frame_filling *filling, int64_t room) {

@@ -27,10 +27,11 @@ typedef struct frame_filling {
     int exact;
     int complete; /* not 0: the last best filling is the best there is, not only the best found in the branches allowed
                    */
-    int spare;
+    int unused;
     size_t stages; /* items that are worth something */
     frame_filling_stage *stage;
     double *table;    /* stages + 1 rows of cells + 1 */
+    double *spare;    /* one row more, for making them */
     uint32_t *counts; /* by item of the group: the filling that was found */
     uint32_t *trial;
     double steps;         /* cells worked out and branches taken: the effort */

@@ -53,6 +53,9 @@ static frame_status search(solving *of, frame_component *component) {
     frame_boards boards;
     int impossible = 0;
     frame_status status = frame_boards_begin(&boards, &component->job, &of->effort);
+    boards.money = of->order.money;
+    boards.cost_before = frame_order_money(&of->order, &of->plan);
+    boards.bound_before = (double)of->bound / of->order.money;
     if (!status) status = frame_cut_simplest(&component->job, &boards.best);
     if (!status) status = frame_boards_search(&boards, &impossible);
     if (!status && impossible) status = not_enough(of, &boards, component);
@@ -76,6 +79,7 @@ static frame_status search_all(solving *of) {
     frame_status status = FRAME_OK;
     of->proven = 1;
     frame_effort_begin(&of->effort, in->time_limit_s, MOST_STEPS);
+    of->effort.watch = in->watch;
     for (int32_t c = 0; !status && c < count; c++) {
         frame_component component;
         frame_effort_share(&of->effort, count - c);

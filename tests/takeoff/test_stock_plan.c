@@ -284,15 +284,17 @@ START_TEST(simple_ways) {
     ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
     frame_stock_plan_result(plan, &best);
     frame_stock_plan_free(plan);
-    for (frame_stock_method m = FRAME_STOCK_METHOD_BY_VALUE; m <= FRAME_STOCK_METHOD_ONE_LENGTH; m++) {
-        made.in.method = m;
-        ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_status (*const ways[])(const frame_stock_plan_in *, frame_stock_plan **) = {
+        frame_stock_plan_by_value, frame_stock_plan_by_longest, frame_stock_plan_by_one_length};
+    const double costs[] = {best.by_value_cost, best.first_fit_cost, best.one_length_cost};
+    for (int w = 0; w < 3; w++) {
+        ck_assert_int_eq(ways[w](&made.in, &plan), FRAME_OK);
         verify(&made, plan);
         frame_stock_plan_result(plan, &out);
-        const double costs[] = {best.by_value_cost, best.first_fit_cost, best.one_length_cost};
-        ck_assert_double_eq_tol(out.cost, costs[m - FRAME_STOCK_METHOD_BY_VALUE], 1e-6);
+        ck_assert_double_eq_tol(out.cost, costs[w], 1e-6);
         ck_assert_double_ge(out.cost, best.cost);
         ck_assert_int_eq(out.optimal, 0);
+        ck_assert_int_eq(out.ended, FRAME_STOCK_END_SIMPLE);
         frame_stock_plan_free(plan);
     }
 }
@@ -327,6 +329,95 @@ START_TEST(random_mixtures) {
         verify(&made, plan);
         frame_stock_plan_free(plan);
     }
+}
+END_TEST
+
+/* -- long searches -- */
+
+typedef struct looks {
+    int count, most;
+    double best, bound;
+} looks;
+
+static int32_t look(void *user, double best, double bound) {
+    looks *seen = user;
+    seen->best = best;
+    seen->bound = bound;
+    return ++seen->count < seen->most;
+}
+
+/* Two hundred lengths, no two alike, three to a board: nothing that is proven in a second. */
+static void begin_long(job *made, frame_stock_piece *pieces) {
+    srand(5);
+    begin(made);
+    for (int i = 0; i < 200; i++) {
+        frame_stock_piece_init(&pieces[i]);
+        pieces[i].length_in = 200 + rand() % 15000 / 100.0 + i / 4096.0;
+        pieces[i].count = 1;
+    }
+    made->in.pieces = pieces;
+    made->in.piece_count = 200;
+    made->in.kerf_in = 0;
+    have(made, 1000, 1, FRAME_NOT_GIVEN_INT);
+}
+
+START_TEST(watched_and_stopped) {
+    static frame_stock_piece pieces[200];
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    frame_watch *watch = NULL;
+    looks seen = {0, 3, 0, 0};
+    const frame_watcher watcher = {look, &seen};
+    begin_long(&made, pieces);
+    ck_assert_int_eq(frame_watch_new(NULL, &watch), FRAME_REQUIRED);
+    ck_assert_int_eq(frame_watch_new(&watcher, &watch), FRAME_OK);
+    made.in.watch = watch;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_int_eq(seen.count, 3);
+    ck_assert_int_eq(out.ended, FRAME_STOCK_END_CANCELLED);
+    ck_assert_int_eq(out.optimal, 0);
+    ck_assert_double_le(out.cost, seen.best);
+    ck_assert_double_gt(out.bound, 0);
+    ck_assert_double_le(out.bound, out.cost);
+    ck_assert_int_eq(out.pieces_cut, 200);
+    frame_stock_plan_free(plan);
+    frame_watch_free(watch);
+    made.in.watch = NULL;
+    made.in.time_limit_s = 0.2;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_int_eq(out.ended, FRAME_STOCK_END_TIME);
+    frame_stock_plan_free(plan);
+}
+END_TEST
+
+/* A job that is watched gives the plan it gives unwatched, and the same again. */
+START_TEST(the_same_plan_every_time) {
+    job made;
+    frame_watch *watch;
+    looks seen = {0, INT32_MAX, 0, 0};
+    const frame_watcher watcher = {look, &seen};
+    frame_text *first, *next;
+    frame_text_new(&first), frame_text_new(&next);
+    frame_watch_new(&watcher, &watch);
+    begin(&made);
+    srand(31);
+    for (int i = 0; i < 12; i++) want(&made, 20 + rand() % 1000 / 16.0, 1 + rand() % 9);
+    have(&made, 120, 8.13, FRAME_NOT_GIVEN_INT);
+    have(&made, 144, 9.87, FRAME_NOT_GIVEN_INT);
+    for (int n = 0; n < 3; n++) {
+        frame_stock_plan *plan;
+        made.in.watch = n == 1 ? watch : NULL;
+        ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+        frame_text_clear(next);
+        frame_stock_plan_json(plan, n ? next : first);
+        if (n) ck_assert_str_eq(frame_text_chars(first), frame_text_chars(next));
+        frame_stock_plan_free(plan);
+    }
+    frame_watch_free(watch);
+    frame_text_free(first), frame_text_free(next);
 }
 END_TEST
 
@@ -369,6 +460,8 @@ int main(void) {
     tcase_add_test(tests, ties_go_to_fewer_boards);
     tcase_add_test(tests, simple_ways);
     tcase_add_test(tests, random_mixtures);
+    tcase_add_test(tests, watched_and_stopped);
+    tcase_add_test(tests, the_same_plan_every_time);
     tcase_add_test(tests, what_cannot_be_cut_is_named);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

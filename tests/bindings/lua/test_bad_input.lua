@@ -32,7 +32,8 @@ local function beyond(bound, direction)
 end
 
 local function bad_values(field)
-  local values = { odd[1], odd[2], odd[3] }
+  local values = { odd[2], odd[3] }
+  if field.name ~= "watch" then values[3] = odd[1] end -- that takes a function
   local function add(...) for _, value in ipairs { ... } do values[#values + 1] = value end end
   local low, high = field.low, field.high
   if field.kind == "number" then
@@ -49,7 +50,8 @@ local function bad_values(field)
   elseif field.kind == "bool" then
     add(0, 1, 2, "yes", "", {}, 0 / 0)
   elseif field.kind == "handle" then
-    add(1, 1.5, "text", true, {}, frame.working(), frame.code_overlay)
+    add(1, 1.5, "text", true, {}, frame.working())
+    if field.name ~= "watch" then add(frame.code_overlay) end
   elseif field.kind == "text" then
     add(1, 1.5, true, {}, "\0", "a\0b", "\xff", "\xed\xa0\x80")
   else

@@ -117,6 +117,21 @@ local all = frame.batch("section", { size = { "2x4", "2x6" }, plies = { 1, 2, 9 
 assert(#all == 6 and all.area_in2[2] == 10.5 and all.status[3] == "out of range" and all.area_in2[3] == false)
 assert(all.assumed[1][1]:find "^turned")
 
+-- a long search: watched, stopped, and an error of the function that watches
+local pieces = {}
+for i = 1, 200 do pieces[i] = { 200 + (i * i * 37 % 15000) / 100 + i / 4096, 1 } end
+local function long(watch) return frame.stock_plan { pieces = pieces, stock = { { 1000, 1 } }, kerf_in = 0, watch = watch } end
+local looks = 0
+local stopped = long(function(best, bound) looks = looks + 1 return looks < 2 end)
+assert(stopped.ended == "cancelled" and looks == 2 and stopped.cost >= stopped.bound)
+local fine, why = pcall(long, function() error("enough", 0) end)
+assert(not fine and why == "enough")
+refused("wrong type", "watch", long, 7)
+local room = frame.stock_room()
+room:put { { length_in = "16'", price = 14, available = 1, size = "2x6" } }
+room:take(frame.stock_plan { pieces = { { length_in = "8' 4\"", size = "2x6" } }, room = room, kept_offcut_in = 24 })
+assert(room:csv():find("offcut,91.875,0,board,1,2x6", 1, true) and frame.stock_room_from_csv(room:csv()):json() == room:json())
+
 -- memory: what was made is given back
 collectgarbage()
 collectgarbage()

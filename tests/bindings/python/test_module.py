@@ -8,6 +8,7 @@ import subprocess
 import sys
 import tempfile
 import threading
+import time
 import unittest
 
 import frame
@@ -237,6 +238,54 @@ class Signatures(unittest.TestCase):
         code = "import sys; before = set(sys.modules); import frame; print(*sorted(set(sys.modules) - before))"
         loaded = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True).stdout.split()
         self.assertEqual(set(loaded) - {"swig_runtime_data4"}, {"frame", "frame._frame", "frame._more"})
+
+
+class Watching(unittest.TestCase):
+    """A function looks at a long search and may stop it; the lock is let go meanwhile."""
+
+    def plan(self, **more):
+        pieces = [(200 + (i * i * 37 % 15000) / 100 + i / 4096, 1) for i in range(200)]
+        return frame.stock_plan(pieces=pieces, stock=[(1000, 1)], kerf_in=0, **more)
+
+    def test_stops(self):
+        seen = []
+        plan = self.plan(watch=lambda best, bound: seen.append((best, bound)) or len(seen) < 2)
+        self.assertEqual((plan.ended, len(seen)), ("cancelled", 2))
+        self.assertLessEqual(plan.cost, seen[-1][0])
+
+    def test_raises(self):
+        with self.assertRaises(ZeroDivisionError):
+            self.plan(watch=lambda best, bound: 1 / 0)
+        with self.assertRaises(frame.Error):
+            self.plan(watch=3)
+
+    def test_other_threads_run(self):
+        ran, over = [0], [False]
+
+        def run():
+            while not over[0]:
+                ran[0] += 1
+                time.sleep(0.001)
+
+        thread = threading.Thread(target=run)
+        thread.start()
+        self.plan(time_limit_s=0.5)
+        over[0] = True
+        thread.join()
+        self.assertGreater(ran[0], 20)
+
+
+class StockRoom(unittest.TestCase):
+    def test_next_job(self):
+        room = frame.stock_room()
+        room.put([{"length_in": "16'", "price": 14, "available": 1, "size": "2x6"}])
+        plan = frame.stock_plan(pieces=[{"length_in": "8' 4\"", "size": "2x6"}], room=room, kept_offcut_in=24)
+        room.take(plan)
+        self.assertIn("offcut,91.875,0,board,1,2x6", room.csv())
+        self.assertEqual(frame.stock_room_from_json(room.json()).csv(), room.csv())
+        self.assertEqual(room.short(plan), "1 x 16' 0\" 2x6\n")
+        self.assertIn("8' 4\"", plan.cuts())
+        self.assertIn("svg", plan.drawing(0).svg())
 
 
 class Coverage(unittest.TestCase):
