@@ -147,14 +147,49 @@ static frame_status add_face(frame_stick *stick, frame_outline *outline, int fac
     return status;
 }
 
+/* Whether every plane runs square through the stick from left to right, as those of a common rafter do. */
+static int is_plain(const frame_stick *stick) {
+    for (size_t i = 2; i < stick->records.count; i++)
+        if (fabs(FRAME_RECORD(stick, i)->plane.normal.y) > 0) return 0;
+    return 1;
+}
+
+/* The right edge opposite to a left one. */
+static frame_stick_edge opposite_edge(frame_stick_edge edge) {
+    return edge == FRAME_STICK_TOP_LEFT      ? FRAME_STICK_TOP_RIGHT
+           : edge == FRAME_STICK_BOTTOM_LEFT ? FRAME_STICK_BOTTOM_RIGHT
+                                             : 0;
+}
+
+static int repeat(frame_pool *points, int first_group) {
+    const size_t count = points->count;
+    if (count && !frame_pool_add(points, count)) return 0;
+    frame_stick_point *all = points->items;
+    for (size_t i = 0; i < count; i++) {
+        all[count + i] = all[i];
+        all[count + i].face = FRAME_STICK_RIGHT;
+        all[count + i].group += first_group;
+        all[count + i].edge = opposite_edge(all[i].edge);
+    }
+    return 1;
+}
+
+/* The right face of such a stick is the left one again. */
+static frame_status repeat_left(frame_stick *stick, int *number) {
+    const int lines = *number;
+    *number += lines;
+    return repeat(&stick->corners, 0) && repeat(&stick->marks, lines) ? FRAME_OK : FRAME_NO_MEMORY;
+}
+
 frame_status frame_stick_outline(frame_stick *stick) {
     frame_outline outline;
     frame_status status = FRAME_OK;
     int number = 0;
     frame_outline_begin(&outline);
     stick->corners.count = stick->marks.count = 0;
+    const int plain = is_plain(stick);
     for (int face = PLANE_LEFT; !status && face <= PLANE_BOTTOM; face++)
-        status = add_face(stick, &outline, face, &number);
+        status = plain && face == PLANE_RIGHT ? repeat_left(stick, &number) : add_face(stick, &outline, face, &number);
     frame_outline_give(&outline);
     number_lines(stick);
     return status;
