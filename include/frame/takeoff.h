@@ -447,6 +447,9 @@ typedef struct frame_sheet_plan_out {
     double offcut_area_in2;    /**< Area of the offcuts that are kept. */
     double waste_share;        /**< Share of the sheets' area that is not in a part. */
     double lost_share;         /**< Share of the sheets' area that is neither in a part nor in an offcut that is kept. */
+    double shelves_cost;       /**< What the usual way would have cost: bounding boxes on shelves, the highest first, one size of sheet; not given where no one size takes all parts. */
+    int32_t sheets_on_shelves; /**< Sheets of that way; not given where there is none. */
+    frame_stock_end ended;     /**< Why the search ended. */
 } frame_sheet_plan_out;
 
 /** A sheet or offcut of the plan. */

@@ -123,7 +123,8 @@ static frame_status write_cuts(writing *w, const frame_sheet_bin *bin, frame_she
     const frame_sheet_point from = w->job->stocks[bin->stock].origin;
     sheet->cut_first = (uint32_t)w->answer->lists[CUTS].count;
     if (!w->job->straight) return FRAME_OK;
-    if (frame_sheet_cuts_of(w->fitter, bin, &w->cuts)) return FRAME_NO_MEMORY;
+    const frame_status status = frame_sheet_cuts_of(w->fitter, bin, &w->cuts);
+    if (status) return status;
     sheet->cut_count = (uint32_t)w->cuts.count;
     for (size_t i = 0; i < w->cuts.count; i++) {
         const frame_sheet_cut *made = &FRAME_ITEM(frame_sheet_cut, w->cuts, i);

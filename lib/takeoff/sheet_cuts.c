@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/error.h"
+
 typedef struct region { /* the piece being cut: convex */
     frame_sheet_point points[64];
     int count, spare;
@@ -76,21 +78,36 @@ static int parts_them(parting *p, int from, int to, frame_sheet_point a, frame_s
     return left && right;
 }
 
-/* Lines along the sheet's sides are looked for first: they are the easiest to saw. */
-static int find_line(parting *p, int from, int to, frame_sheet_point *a, frame_sheet_point *b) {
-    for (int slanted = 0; slanted < 2; slanted++)
-        for (int i = from; i < to; i++) {
-            const frame_sheet_placed *placed = &p->placed[p->order[i]];
-            const frame_sheet_shape *shape = &p->fitter->job->shapes[placed->shape];
-            for (int k = 0; k < shape->hull_count; k++) {
-                const frame_sheet_point u = shape->hull[k], v = shape->hull[(k + 1) % shape->hull_count];
-                const int along = fabs(u.x - v.x) < 1e-9 || fabs(u.y - v.y) < 1e-9;
-                if (along == slanted) continue;
-                *a = (frame_sheet_point){u.x + placed->at.x, u.y + placed->at.y};
-                *b = (frame_sheet_point){v.x + placed->at.x, v.y + placed->at.y};
-                if (parts_them(p, from, to, *a, *b)) return 1;
-            }
+/* The four sides of a part's bounding box. */
+static int find_box_line(parting *p, int from, int to, frame_sheet_point *a, frame_sheet_point *b) {
+    for (int i = from; i < to; i++) {
+        const frame_sheet_placed *placed = &p->placed[p->order[i]];
+        const frame_sheet_box *box = &p->fitter->job->shapes[placed->shape].fat_box;
+        const double xs[2] = {box->x0 + placed->at.x, box->x1 + placed->at.x};
+        const double ys[2] = {box->y0 + placed->at.y, box->y1 + placed->at.y};
+        for (int k = 0; k < 4; k++) {
+            *a = k < 2 ? (frame_sheet_point){xs[k], ys[0]} : (frame_sheet_point){xs[0], ys[k - 2]};
+            *b = k < 2 ? (frame_sheet_point){xs[k], ys[1]} : (frame_sheet_point){xs[1], ys[k - 2]};
+            if (parts_them(p, from, to, *a, *b)) return 1;
         }
+    }
+    return 0;
+}
+
+/* Lines along the sheet's sides are looked for first: they are the easiest to saw. Then lines along the parts' edges.
+ */
+static int find_line(parting *p, int from, int to, frame_sheet_point *a, frame_sheet_point *b) {
+    if (find_box_line(p, from, to, a, b)) return 1;
+    for (int i = from; i < to; i++) {
+        const frame_sheet_placed *placed = &p->placed[p->order[i]];
+        const frame_sheet_shape *shape = &p->fitter->job->shapes[placed->shape];
+        for (int k = 0; k < shape->hull_count; k++) {
+            const frame_sheet_point u = shape->hull[k], v = shape->hull[(k + 1) % shape->hull_count];
+            *a = (frame_sheet_point){u.x + placed->at.x, u.y + placed->at.y};
+            *b = (frame_sheet_point){v.x + placed->at.x, v.y + placed->at.y};
+            if (parts_them(p, from, to, *a, *b)) return 1;
+        }
+    }
     return 0;
 }
 
@@ -193,5 +210,7 @@ frame_status frame_sheet_cuts_of(frame_sheet_fitter *f, const frame_sheet_bin *b
     const region sheet = {{{0, 0}, {stock->width, 0}, {stock->width, stock->height}, {0, stock->height}}, 4, 0};
     cuts->count = 0;
     if (!begin(&p, bin, NULL, &f->parting_room)) return FRAME_NO_MEMORY;
-    return part_group(&p, 0, bin->count, &sheet) ? FRAME_OK : FRAME_NO_MEMORY;
+    if (part_group(&p, 0, bin->count, &sheet)) return FRAME_OK;
+    return frame_fail(FRAME_INTERNAL, "cuts", "", "",
+                      "cuts: straight cuts do not part a sheet that was laid out for them");
 }

@@ -38,13 +38,14 @@ static void widen(frame_sheet_box *box, const frame_sheet_box *by) {
     box->x1 = fmax(box->x1, by->x1), box->y1 = fmax(box->y1, by->y1);
 }
 
-static void fill_sides(const frame_sheet_point *p, int count, frame_sheet_side_line *sides) {
+/* Moved in by a hair, so that parts that touch do not overlap. */
+static void fill_sides(const frame_sheet_point *p, int count, double hair, frame_sheet_side_line *sides) {
     for (int i = 0; i < count; i++) {
         const frame_sheet_point a = p[i], b = p[i + 1 == count ? 0 : i + 1];
         const double length = hypot(b.x - a.x, b.y - a.y);
         sides[i].nx = length > 0 ? (b.y - a.y) / length : 0;
         sides[i].ny = length > 0 ? (a.x - b.x) / length : 0;
-        sides[i].d = length > 0 ? sides[i].nx * a.x + sides[i].ny * a.y : 1e300;
+        sides[i].d = length > 0 ? sides[i].nx * a.x + sides[i].ny * a.y - hair : 1e300;
     }
 }
 
@@ -68,7 +69,7 @@ static frame_sheet_clashes *make(frame_sheet_depths *d, const frame_sheet_pieces
             m->count = frame_sheet_sum(fixed->points + fixed->start[i], fixed->start[i + 1] - fixed->start[i],
                                        (frame_sheet_point){0, 0}, anti->points + anti->start[k],
                                        anti->start[k + 1] - anti->start[k], p);
-            fill_sides(p, m->count, sides + made->corner_count);
+            fill_sides(p, m->count, 10 * d->job->tolerance, sides + made->corner_count);
             m->sides = sides + made->corner_count;
             m->box = frame_sheet_box_of(p, m->count);
             widen(&made->box, &m->box);

@@ -8,6 +8,9 @@
 
 #include "takeoff/sheet_cuts.h"
 
+/* Beyond so many polygons only their corners are tried, not where their edges meet: those would be millions. */
+enum { MOST_CROSSED = 250 };
+
 /* The range of t, and the best place so far. */
 typedef struct quest {
     frame_sheet_fitter *fitter;
@@ -175,7 +178,7 @@ static void try_all(quest *q) {
             try_place(q, p[i].x, p[i].y);
             try_sides(q, p[i], p[i + 1 == one->count ? 0 : i + 1]);
         }
-        for (size_t h = 0; h < g; h++) {
+        for (size_t h = 0; h < g && grounds->count <= MOST_CROSSED; h++) {
             const frame_sheet_ground *other = &FRAME_ITEM(frame_sheet_ground, *grounds, h);
             if (overlap(&one->box, &other->box)) try_pair(q, one, other);
         }

@@ -79,9 +79,9 @@ static void exchange(mix *m, int row) {
 }
 
 static int is_out(const mix *m, int64_t end) {
-    const frame_sheet_search *s = m->cutter->search;
-    if (s->limits.until > 0) return frame_sheet_clock() >= s->limits.until;
-    return s->fitter.work >= end;
+    frame_sheet_search *s = m->cutter->search;
+    if (frame_sheet_is_stopped(s)) return 1;
+    return s->limits.until <= 0 && s->fitter.work >= end;
 }
 
 /* Adds patterns for as long as one is worth more than the sheet it takes. */

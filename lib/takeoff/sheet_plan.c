@@ -84,7 +84,10 @@ static void say_how_good(const frame_sheet_plan_in *in, const frame_sheet_search
     out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_TRUE_SHEET);
     if (!out->optimal) out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_NOT_PROVEN);
     if (job->along_length) out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_ALONG_LENGTH);
-    if (s->stopped) out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_STOPPED);
+    out->ended = out->optimal ? FRAME_STOCK_END_PROVEN : s->ended ? s->ended : FRAME_STOCK_END_EFFORT;
+    if (out->ended == FRAME_STOCK_END_TIME || out->ended == FRAME_STOCK_END_CANCELLED)
+        out->cautions |= FRAME_BIT(FRAME_SHEET_CAUTION_STOPPED);
+    if (s->shelves.sheets >= 0) out->sheets_on_shelves = s->shelves.sheets, out->shelves_cost = s->shelves.cost;
     out->not_checked = FRAME_BIT(FRAME_SHEET_UNCHECKED_EDGES);
     if (in->support_spacing_in == FRAME_NOT_GIVEN || in->least_strip_in == FRAME_NOT_GIVEN)
         out->not_checked |= FRAME_BIT(FRAME_SHEET_UNCHECKED_SUPPORTS);

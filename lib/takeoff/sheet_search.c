@@ -8,6 +8,7 @@
 #include <time.h>
 
 #include "takeoff/sheet_pattern.h"
+#include "takeoff/sheet_shelves.h"
 #include "takeoff/sheet_squeeze.h"
 
 enum { MOST_PAIRED_KINDS = 1000, MOST_EMPTIED = 5, WAYS = 8 };
@@ -59,11 +60,17 @@ void frame_sheet_search_give(frame_sheet_search *s) {
     frame_give(s->used);
 }
 
+int frame_sheet_is_stopped(frame_sheet_search *s) {
+    if (!s->ended && s->limits.until > 0 && frame_sheet_clock() >= s->limits.until) s->ended = FRAME_STOCK_END_TIME;
+    return s->ended > 0;
+}
+
 static int is_over(frame_sheet_search *s, const frame_sheet_worth *worth) {
     if (worth->left == 0 && worth->cost <= s->limits.cost_bound + 1e-9 && worth->sheets <= s->limits.sheet_bound)
-        return 1;
-    if (s->limits.until > 0) return s->stopped = frame_sheet_clock() >= s->limits.until;
-    return s->fitter.work >= s->limits.work;
+        s->ended = FRAME_STOCK_END_PROVEN;
+    else if (!frame_sheet_is_stopped(s) && s->limits.until <= 0 && s->fitter.work >= s->limits.work)
+        s->ended = FRAME_STOCK_END_EFFORT;
+    return s->ended > 0;
 }
 
 typedef struct keyed {
@@ -134,14 +141,31 @@ static frame_status by_patterns(frame_sheet_search *s, frame_sheet_worth *best) 
     return status;
 }
 
+static frame_status usual_way(frame_sheet_search *s, frame_sheet_worth *best) {
+    frame_sheet_layout made;
+    int done;
+    layout_begin(&made);
+    s->shelves.sheets = -1;
+    memset(s->used, 0, (size_t)s->job->stock_count * sizeof *s->used);
+    const frame_status status = frame_sheet_on_shelves(s, &made, &done);
+    if (!done) {
+        frame_sheet_layout_give(&made);
+        return status;
+    }
+    s->shelves = frame_sheet_worth_of(s->job, &made);
+    keep_better(s, &made, best);
+    return status;
+}
+
 static frame_status first_layouts(frame_sheet_search *s) {
     frame_sheet_worth best = {.left = 1e300};
     int *kinds = frame_take((size_t)s->job->item_count * sizeof *kinds);
     frame_status status = kinds ? FRAME_OK : FRAME_NO_MEMORY;
+    if (!status) status = usual_way(s, &best);
     const int ways = s->job->item_count > 2000 ? 1 : s->job->stock_count > 1 ? 12 : 6;
     for (int way = 0; !status && way < ways; way++) {
         frame_sheet_layout made;
-        if (way > 0 && is_over(s, &best)) break;
+        if ((way > 0 || best.left < 1e300) && is_over(s, &best)) break;
         layout_begin(&made);
         memset(s->used, 0, (size_t)s->job->stock_count * sizeof *s->used);
         status = in_order(s, way, kinds, &made);
@@ -291,14 +315,20 @@ static frame_status press_in(frame_sheet_search *s) {
     return status;
 }
 
+/* While parts lie nowhere, pressing in is given most of the time. */
+static double share_of_time(const frame_sheet_search *s) {
+    const double now = frame_sheet_clock();
+    return s->layout.left.count && s->limits.until > 0 ? now + 0.2 * (s->limits.until - now) : s->limits.until;
+}
+
 frame_status frame_sheet_search_run(frame_sheet_search *s) {
     const double until = s->limits.until;
     frame_status status = first_layouts(s);
     count_all_used(s);
-    if (!status && s->layout.left.count && until > 0) s->limits.until = until - 0.8 * (until - frame_sheet_clock());
-    if (!status) status = better(s);
+    s->limits.until = share_of_time(s);
+    if (!status && !s->ended) status = better(s);
     s->limits.until = until;
-    s->stopped = 0;
-    if (!status) status = press_in(s);
-    return status;
+    if (status || !s->layout.left.count) return status;
+    s->ended = 0;
+    return press_in(s);
 }

@@ -34,9 +34,10 @@ typedef struct frame_sheet_search {
     frame_sheet_limits limits;
     int64_t *used; /* of each stock, by the layout and what is being packed */
     signed char
-        *pairs;  /* of kinds on the largest sheet: 0 not known, 1 fits, -1 does not; NULL when there are too many */
-    int widest;  /* that sheet */
-    int stopped; /* by the time */
+        *pairs; /* of kinds on the largest sheet: 0 not known, 1 fits, -1 does not; NULL when there are too many */
+    int widest; /* that sheet */
+    int ended, spare;          /* frame_stock_end; 0 while it goes on */
+    frame_sheet_worth shelves; /* what the usual way comes to; sheets -1 when there is none */
     uint64_t random;
     frame_sheet_layout layout;
 } frame_sheet_search;
@@ -50,6 +51,8 @@ int frame_sheet_better(const frame_sheet_worth *one, const frame_sheet_worth *ot
 /* Whether two kinds can lie on the largest sheet together. */
 int frame_sheet_kinds_pair(frame_sheet_search *search, int one, int other);
 double frame_sheet_clock(void);
+/* Whether the time is up. */
+int frame_sheet_is_stopped(frame_sheet_search *search);
 uint64_t frame_sheet_random(frame_sheet_search *search, uint64_t below);
 void frame_sheet_layout_give(frame_sheet_layout *layout);
 

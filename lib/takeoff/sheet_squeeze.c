@@ -7,7 +7,7 @@
 
 #include "takeoff/sheet_depth.h"
 
-enum { MOST_PARTS = 400, FINALISTS = 3 };
+enum { MOST_PARTS = 400, FINALISTS = 3, IDLE = 150 };
 
 typedef struct spot {
     int bin, shape;
@@ -21,9 +21,11 @@ typedef struct squeeze {
     frame_sheet_depths depths;
     int count, bin_count;
     int *kinds, *stocks, *order;
-    spot *spots, *best;
-    double *weights; /* of each pair */
-    double *own;     /* of each part with the outside of its sheet */
+    spot *spots, *best, *elite; /* best since the last swap; best of all */
+    double elite_total;
+    frame_sheet_box *boxes; /* of the spots */
+    double *weights;        /* of each pair */
+    double *own;            /* of each part with the outside of its sheet */
     double best_total;
     int64_t end; /* of the work */
 } squeeze;
@@ -45,13 +47,27 @@ static double outside(squeeze *q, const spot *at) {
     return c ? frame_sheet_depth(c, at->x, at->y) : 1;
 }
 
+static frame_sheet_box box_at(const squeeze *q, const spot *at) {
+    const frame_sheet_box *b = &q->job->shapes[at->shape].fat_box;
+    return (frame_sheet_box){at->x + b->x0, at->y + b->y0, at->x + b->x1, at->y + b->y1};
+}
+
+static int apart(const frame_sheet_box *a, const frame_sheet_box *b) {
+    return a->x1 <= b->x0 || b->x1 <= a->x0 || a->y1 <= b->y0 || b->y1 <= a->y0;
+}
+
+static void set_boxes(squeeze *q) {
+    for (int i = 0; i < q->count; i++) q->boxes[i] = box_at(q, &q->spots[i]);
+}
+
 /* What a part at a spot overlaps, weighed; given up when it comes to more than a limit. */
 static double weigh(squeeze *q, int part, const spot *at, double limit) {
     double sum = q->own[part] * outside(q, at);
     const double *weights = q->weights + (size_t)part * (size_t)q->count;
-    q->search->fitter.work += 1 + q->count / 4;
+    const frame_sheet_box box = box_at(q, at);
+    q->search->fitter.work += 1 + q->count / 8;
     for (int j = 0; j < q->count && sum < limit; j++) {
-        if (j == part || q->spots[j].bin != at->bin) continue;
+        if (apart(&box, &q->boxes[j]) || j == part || q->spots[j].bin != at->bin) continue;
         sum += weights[j] * between(q, part, at, j, &q->spots[j]);
     }
     return sum;
@@ -130,8 +146,9 @@ static void enter(spot *finalists, int *count, const spot *at) {
 static void refine(squeeze *q, int part, spot *at) {
     const frame_sheet_shape *shape = &q->job->shapes[at->shape];
     double step_x = shape->width / 8, step_y = shape->height / 8;
-    const double least = 1e-4 * fmin(shape->width, shape->height);
-    while (at->weighed > 0 && (step_x > least || step_y > least)) {
+    const double least = 1e-5 * fmin(shape->width, shape->height);
+    const double finest = 1e-4 * least, nearly = 1e3 * least; /* what is nearly free is worth a closer look */
+    while (at->weighed > 0 && fmax(step_x, step_y) > (at->weighed < nearly ? finest : least)) {
         const int way = (int)frame_sheet_random(q->search, 3);
         const double dx = way == 1 ? 0 : step_x, dy = way == 0 ? 0 : step_y;
         const double sx = chance(q) < 0.5 ? -1 : 1, sy = chance(q) < 0.5 ? -1 : 1;
@@ -167,12 +184,13 @@ static void move_part(squeeze *q, int part) {
         if (finalists[i].weighed < finalists[0].weighed) finalists[0] = finalists[i];
     }
     q->spots[part] = finalists[0];
+    q->boxes[part] = box_at(q, &finalists[0]);
 }
 
 static double part_overlap(squeeze *q, int part) {
     double sum = outside(q, &q->spots[part]);
     for (int j = 0; j < q->count; j++)
-        if (j != part && q->spots[j].bin == q->spots[part].bin)
+        if (j != part && !apart(&q->boxes[part], &q->boxes[j]) && q->spots[j].bin == q->spots[part].bin)
             sum += between(q, part, &q->spots[part], j, &q->spots[j]);
     return sum;
 }
@@ -189,8 +207,8 @@ static double settle_weights(squeeze *q) {
             else
                 q->own[i] = off > 0 ? q->own[i] * (1.2 + 0.8 * off / most) : fmax(1, q->own[i] * 0.95);
             for (int j = 0; j < i; j++) {
-                const double deep =
-                    q->spots[i].bin == q->spots[j].bin ? between(q, i, &q->spots[i], j, &q->spots[j]) : 0;
+                const int near = q->spots[i].bin == q->spots[j].bin && !apart(&q->boxes[i], &q->boxes[j]);
+                const double deep = near ? between(q, i, &q->spots[i], j, &q->spots[j]) : 0;
                 double *w = &q->weights[(size_t)i * n + (size_t)j];
                 if (!pass)
                     total += deep, most = fmax(most, deep);
@@ -226,26 +244,41 @@ static void swap_two(squeeze *q) {
 
 static int is_out(squeeze *q) {
     if (q->depths.failed) return 1;
-    if (q->search->limits.until > 0 && frame_sheet_clock() >= q->search->limits.until) return q->search->stopped = 1;
-    return q->search->fitter.work >= q->end;
+    if (frame_sheet_is_stopped(q->search)) return 1;
+    if (q->search->fitter.work >= q->end) q->search->ended = FRAME_STOCK_END_EFFORT;
+    return q->search->ended > 0;
+}
+
+static void copy_spots(const squeeze *q, spot *to, const spot *from) {
+    memcpy(to, from, (size_t)q->count * sizeof *to);
+}
+
+/* Begins again from the best there was since the last time, or of all, with some parts changed about. */
+static void shake(squeeze *q) {
+    copy_spots(q, q->spots, frame_sheet_random(q->search, 2) ? q->best : q->elite);
+    const int swaps = 1 + (int)frame_sheet_random(q->search, 3);
+    for (int i = 0; i < swaps; i++) swap_two(q);
+    for (size_t i = 0; i < (size_t)q->count * (size_t)q->count; i++) q->weights[i] = 1;
+    for (int i = 0; i < q->count; i++) q->own[i] = 1;
+    q->best_total = 1e300;
+}
+
+static void note_total(squeeze *q, double total) {
+    if (total < q->best_total) q->best_total = total, copy_spots(q, q->best, q->spots);
+    if (total < q->elite_total) q->elite_total = total, copy_spots(q, q->elite, q->spots);
 }
 
 /* Gives 1 when no overlap is left. */
 static int drive_out(squeeze *q) {
     int idle = 0;
-    q->best_total = 1e300;
+    q->best_total = q->elite_total = 1e300;
     while (!is_out(q)) {
+        set_boxes(q);
         const double total = settle_weights(q);
         if (total == 0) return 1;
-        if (total < q->best_total * 0.98) q->best_total = total, idle = 0;
-        if (total <= q->best_total) memcpy(q->best, q->spots, (size_t)q->count * sizeof *q->best);
-        if (++idle > 60) {
-            memcpy(q->spots, q->best, (size_t)q->count * sizeof *q->best);
-            for (int i = 0; i < 2; i++) swap_two(q);
-            for (size_t i = 0; i < (size_t)q->count * (size_t)q->count; i++) q->weights[i] = 1;
-            q->best_total = 1e300;
-            idle = 0;
-        }
+        idle = total < q->best_total * 0.98 ? 0 : idle + 1;
+        note_total(q, total);
+        if (idle > IDLE) shake(q), set_boxes(q), idle = 0;
         sweep(q);
     }
     return 0;
@@ -258,10 +291,14 @@ static frame_status begin(squeeze *q, const frame_sheet_layout *from) {
     q->order = frame_take_zeroed(n, sizeof *q->order);
     q->spots = frame_take_zeroed(n, sizeof *q->spots);
     q->best = frame_take_zeroed(n, sizeof *q->best);
+    q->boxes = frame_take_zeroed(n, sizeof *q->boxes);
+    q->elite = frame_take_zeroed(n, sizeof *q->elite);
     q->own = frame_take_zeroed(n, sizeof *q->own);
     q->weights = frame_take_zeroed(n * n, sizeof *q->weights);
     q->stocks = frame_take_zeroed(from->bins.count, sizeof *q->stocks);
-    if (!q->kinds || !q->order || !q->spots || !q->best || !q->own || !q->weights || !q->stocks) return FRAME_NO_MEMORY;
+    if (!q->kinds || !q->order || !q->spots || !q->best || !q->boxes || !q->elite || !q->own || !q->weights ||
+        !q->stocks)
+        return FRAME_NO_MEMORY;
     for (size_t b = 0; b < from->bins.count; b++) {
         const frame_sheet_bin *bin = &FRAME_ITEM(frame_sheet_bin, from->bins, b);
         q->stocks[b] = bin->stock;
@@ -282,7 +319,8 @@ static frame_status begin(squeeze *q, const frame_sheet_layout *from) {
 
 static void give(squeeze *q) {
     frame_sheet_depths_give(&q->depths);
-    frame_give(q->kinds), frame_give(q->order), frame_give(q->spots), frame_give(q->best);
+    frame_give(q->kinds), frame_give(q->order), frame_give(q->spots), frame_give(q->best), frame_give(q->boxes),
+        frame_give(q->elite);
     frame_give(q->own), frame_give(q->weights), frame_give(q->stocks);
 }
 

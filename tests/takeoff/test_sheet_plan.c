@@ -10,6 +10,22 @@ static frame_sheet_plan_out solved(const sheet_job *job) {
     return out;
 }
 
+static double any(double low, double high) {
+    return low + (high - low) * (rand() % 1001) / 1000.0;
+}
+
+/* A star about a point: any simple polygon round one. */
+static void want_star(sheet_job *job) {
+    double xy[2 * 8];
+    const int n = 3 + rand() % 5;
+    for (int i = 0; i < n; i++) {
+        const double angle = (i + any(-0.3, 0.3)) * 2 * acos(-1.0) / n, reach = any(6, 23);
+        xy[2 * i] = reach * cos(angle);
+        xy[2 * i + 1] = reach * sin(angle);
+    }
+    want_polygon(job, 1 + rand() % 3, xy, (size_t)n);
+}
+
 START_TEST(full_sheets) {
     static sheet_job job;
     sheets_begin(&job);
@@ -241,22 +257,6 @@ START_TEST(pressed_in) {
 }
 END_TEST
 
-static double any(double low, double high) {
-    return low + (high - low) * (rand() % 1001) / 1000.0;
-}
-
-/* A star about a point: any simple polygon round one. */
-static void want_star(sheet_job *job) {
-    double xy[2 * 8];
-    const int n = 3 + rand() % 5;
-    for (int i = 0; i < n; i++) {
-        const double angle = (i + any(-0.3, 0.3)) * 2 * acos(-1.0) / n, reach = any(6, 23);
-        xy[2 * i] = reach * cos(angle);
-        xy[2 * i + 1] = reach * sin(angle);
-    }
-    want_polygon(job, 1 + rand() % 3, xy, (size_t)n);
-}
-
 START_TEST(random_jobs) {
     static sheet_job job;
     srand(11);
@@ -296,6 +296,25 @@ START_TEST(many_rectangles) {
         job.in.turns = n < 2 ? FRAME_SHEET_TURNS_QUARTER : FRAME_SHEET_TURNS_NONE;
         const frame_sheet_plan_out out = solved(&job);
         ck_assert_int_le(out.sheets_used, out.sheets_by_area + 2 + out.sheets_by_area / 10);
+    }
+}
+END_TEST
+
+/* No plan is dearer than the usual way. */
+START_TEST(beside_shelves) {
+    static sheet_job job;
+    srand(9);
+    for (int n = 0; n < 8; n++) {
+        sheets_begin(&job);
+        for (int i = 0; i < 5; i++) want_rectangle(&job, 1 + rand() % 9, any(5, 47), any(5, 47));
+        if (n % 2) want_star(&job);
+        have_sheet(&job, 48, 96, 20, FRAME_NOT_GIVEN_INT);
+        job.in.cuts = n % 3 ? FRAME_SHEET_CUTS_FREE : FRAME_SHEET_CUTS_STRAIGHT;
+        job.in.time_limit_s = 0.001;
+        const frame_sheet_plan_out out = solved(&job);
+        ck_assert_int_gt(out.sheets_on_shelves, 0);
+        ck_assert_double_le(out.cost, out.shelves_cost + 1e-9);
+        ck_assert_int_le(out.sheets_used, out.sheets_on_shelves);
     }
 }
 END_TEST
@@ -382,6 +401,7 @@ int main(void) {
     tcase_add_test(tests, bad_polygons);
     tcase_add_test(tests, random_jobs);
     tcase_add_test(tests, many_rectangles);
+    tcase_add_test(tests, beside_shelves);
     tcase_add_test(tests, drawings);
     tcase_add_test(tests, dual_functions);
     tcase_add_test(tests, the_same_every_time);
