@@ -32,7 +32,7 @@ def valid(api, field):
         entries = api.words[field["words"]]["entries"]
         return ", ".join(e["words"][0] for e in entries) if entries else "a name of the list `%s`" % field["words"]
     if field["kind"] == "list":
-        return "%s, each [%s](#%s)" % (field["valid"], field["element"], field["element"].replace("_", "-"))
+        return "%s, each [%s](#%s)" % (field["valid"], field["element"], field["element"])
     return field.get("valid", "")
 
 

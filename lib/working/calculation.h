@@ -45,7 +45,8 @@ frame_status frame_no_out(const char *calculation);
     frame_status frame_##X##_checked(const void *read, uint64_t assumed, void *out) { \
         memcpy(out, &frame_##X##_out_blank, frame_##X##_out_facts.size);              \
         ((frame_##X##_out *)out)->assumed = assumed;                                  \
-        return compute(read, out, NULL);                                              \
+        const frame_status status = compute(read, out, NULL);                         \
+        return status ? status : frame_struct_finite(&frame_##X##_out_facts, out);    \
     }                                                                                 \
     typedef frame_##X##_in frame_##X##_in
 
