@@ -424,6 +424,7 @@ typedef struct frame_sheet_plan_in {
     double least_strip_in;             /**< optional : >0..96. Least width of a part across the strength axis. */
     double least_offcut_in;            /**< 3 : 0..1e4. What is left is kept as an offcut where it is somewhere at least so wide both ways (common practice). */
     double time_limit_s;               /**< optional : >0..1e6. Time the search may take; without it a fixed amount of work is done, the same on every machine. */
+    const frame_watch *watch;          /**< optional. Who is told of the search now and then, and may stop it: a function of best cost and bound. */
 } frame_sheet_plan_in;
 
 /** Figures of a plan of sheets. */

@@ -80,7 +80,7 @@ static void exchange(mix *m, int row) {
 
 static int is_out(const mix *m, int64_t end) {
     frame_sheet_search *s = m->cutter->search;
-    if (frame_sheet_is_stopped(s)) return 1;
+    if (frame_sheet_is_stopped(s, FRAME_NOT_GIVEN)) return 1;
     return s->limits.until <= 0 && s->fitter.work >= end;
 }
 

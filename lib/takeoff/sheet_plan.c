@@ -126,6 +126,7 @@ static frame_status solve_search(const frame_sheet_plan_in *in, frame_sheet_sear
     s->limits = (frame_sheet_limits){.cost_bound = bounds.cost, .sheet_bound = bounds.sheets, .work = work_for(s->job)};
     if (in->time_limit_s != FRAME_NOT_GIVEN) s->limits.until = frame_sheet_clock() + in->time_limit_s;
     s->fitter.work = 0;
+    s->watch = in->watch;
     if ((status = frame_sheet_search_run(s))) return status;
     if (s->layout.left.count) return refuse_rest(s);
     out->cautions = 0;

@@ -10,6 +10,7 @@
 #include "takeoff/sheet_pattern.h"
 #include "takeoff/sheet_shelves.h"
 #include "takeoff/sheet_squeeze.h"
+#include "takeoff/watch.h"
 
 enum { MOST_PAIRED_KINDS = 1000, MOST_EMPTIED = 5, WAYS = 8 };
 
@@ -60,15 +61,22 @@ void frame_sheet_search_give(frame_sheet_search *s) {
     frame_give(s->used);
 }
 
-int frame_sheet_is_stopped(frame_sheet_search *s) {
-    if (!s->ended && s->limits.until > 0 && frame_sheet_clock() >= s->limits.until) s->ended = FRAME_STOCK_END_TIME;
+int frame_sheet_is_stopped(frame_sheet_search *s, double best) {
+    if (s->ended == FRAME_STOCK_END_CANCELLED || (s->limits.until <= 0 && !s->watch)) return s->ended > 0;
+    const double now = frame_sheet_clock();
+    if (s->watch && now >= s->next_look) {
+        s->next_look = now + 0.05;
+        if (!frame_watch_look(s->watch, best, s->limits.cost_bound)) s->ended = FRAME_STOCK_END_CANCELLED;
+    }
+    if (!s->ended && s->limits.until > 0 && now >= s->limits.until) s->ended = FRAME_STOCK_END_TIME;
     return s->ended > 0;
 }
 
 static int is_over(frame_sheet_search *s, const frame_sheet_worth *worth) {
     if (worth->left == 0 && worth->cost <= s->limits.cost_bound + 1e-9 && worth->sheets <= s->limits.sheet_bound)
         s->ended = FRAME_STOCK_END_PROVEN;
-    else if (!frame_sheet_is_stopped(s) && s->limits.until <= 0 && s->fitter.work >= s->limits.work)
+    else if (!frame_sheet_is_stopped(s, worth->left > 0 ? FRAME_NOT_GIVEN : worth->cost) && s->limits.until <= 0 &&
+             s->fitter.work >= s->limits.work)
         s->ended = FRAME_STOCK_END_EFFORT;
     return s->ended > 0;
 }
@@ -328,7 +336,7 @@ frame_status frame_sheet_search_run(frame_sheet_search *s) {
     s->limits.until = share_of_time(s);
     if (!status && !s->ended) status = better(s);
     s->limits.until = until;
-    if (status || !s->layout.left.count) return status;
+    if (status || !s->layout.left.count || s->ended == FRAME_STOCK_END_CANCELLED) return status;
     s->ended = 0;
     return press_in(s);
 }

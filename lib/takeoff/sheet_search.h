@@ -36,7 +36,9 @@ typedef struct frame_sheet_search {
     signed char
         *pairs; /* of kinds on the largest sheet: 0 not known, 1 fits, -1 does not; NULL when there are too many */
     int widest; /* that sheet */
-    int ended, spare;          /* frame_stock_end; 0 while it goes on */
+    int ended, spare; /* frame_stock_end; 0 while it goes on */
+    const frame_watch *watch;
+    double next_look;          /* of whoever watches, by the clock */
     frame_sheet_worth shelves; /* what the usual way comes to; sheets -1 when there is none */
     uint64_t random;
     frame_sheet_layout layout;
@@ -51,8 +53,8 @@ int frame_sheet_better(const frame_sheet_worth *one, const frame_sheet_worth *ot
 /* Whether two kinds can lie on the largest sheet together. */
 int frame_sheet_kinds_pair(frame_sheet_search *search, int one, int other);
 double frame_sheet_clock(void);
-/* Whether the time is up. */
-int frame_sheet_is_stopped(frame_sheet_search *search);
+/* Whether time or whoever watches ends the search; looks only now and then. best: the cost so far, if any. */
+int frame_sheet_is_stopped(frame_sheet_search *search, double best);
 uint64_t frame_sheet_random(frame_sheet_search *search, uint64_t below);
 void frame_sheet_layout_give(frame_sheet_layout *layout);
 

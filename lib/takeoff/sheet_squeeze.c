@@ -244,7 +244,7 @@ static void swap_two(squeeze *q) {
 
 static int is_out(squeeze *q) {
     if (q->depths.failed) return 1;
-    if (frame_sheet_is_stopped(q->search)) return 1;
+    if (frame_sheet_is_stopped(q->search, FRAME_NOT_GIVEN)) return 1;
     if (q->search->fitter.work >= q->end) q->search->ended = FRAME_STOCK_END_EFFORT;
     return q->search->ended > 0;
 }

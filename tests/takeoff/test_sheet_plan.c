@@ -300,6 +300,32 @@ START_TEST(many_rectangles) {
 }
 END_TEST
 
+static int32_t look(void *user, double best, double bound) {
+    int *seen = user;
+    ck_assert(best == FRAME_NOT_GIVEN || best >= bound - 1e-9);
+    return ++*seen < 3;
+}
+
+/* Whoever watches may stop the search; the plan is whole all the same. */
+START_TEST(watched_and_stopped) {
+    static sheet_job job;
+    int seen = 0;
+    frame_watch *watch = NULL;
+    const frame_watcher watcher = {look, &seen};
+    sheets_begin(&job);
+    srand(4);
+    for (int i = 0; i < 8; i++) want_star(&job);
+    have_sheet(&job, 48, 96, 20, FRAME_NOT_GIVEN_INT);
+    ck_assert_int_eq(frame_watch_new(&watcher, &watch), FRAME_OK);
+    job.in.watch = watch;
+    job.in.time_limit_s = 60;
+    const frame_sheet_plan_out out = solved(&job);
+    frame_watch_free(watch);
+    ck_assert(out.optimal || (seen == 3 && out.ended == FRAME_STOCK_END_CANCELLED));
+    ck_assert(out.optimal || FRAME_HAS(out.cautions, FRAME_SHEET_CAUTION_STOPPED));
+}
+END_TEST
+
 /* No plan is dearer than the usual way. */
 START_TEST(beside_shelves) {
     static sheet_job job;
@@ -401,6 +427,7 @@ int main(void) {
     tcase_add_test(tests, bad_polygons);
     tcase_add_test(tests, random_jobs);
     tcase_add_test(tests, many_rectangles);
+    tcase_add_test(tests, watched_and_stopped);
     tcase_add_test(tests, beside_shelves);
     tcase_add_test(tests, drawings);
     tcase_add_test(tests, dual_functions);
