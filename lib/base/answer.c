@@ -36,7 +36,10 @@ void frame_answer_free(frame_answer *answer) {
 
 void *frame_answer_add(frame_answer *answer, size_t list) {
     void *item = frame_array_push(&answer->lists[list], NULL);
-    if (item) frame_struct_blank(answer->calculation->lists[list].facts, item);
+    if (item)
+        frame_struct_blank(answer->calculation->lists[list].facts, item);
+    else
+        answer->failed = 1; /* whatever the calculation makes of it, there is no answer */
     return item;
 }
 

@@ -206,9 +206,10 @@ frame_status members_give(members *m);
 /* members_gangs.c: finds which pieces are cut alike. */
 frame_status members_find_gangs(members *m, frame_stick *const *sticks);
 
-enum { MEMBERS_MOST_PIECES = 20000 };
 /* members_piece.c: begins a piece, and cuts the one begun last. */
 members_piece *members_add_piece(members *m, frame_roof_member kind, int32_t section, vec3 start, vec3 end);
+/* The status of a framing: FRAME_TOO_LARGE where it stopped because there were too many pieces. */
+frame_status members_outcome(const members *m, frame_status status);
 members_cut *members_add_cut(members *m, frame_stick_role role, vec3 point, vec3 waste, const char *label);
 /* Cuts it along a line in plan, upright: what lies beyond the line stays. */
 members_cut *members_add_upright(members *m, line2 line, v2 across, const char *label, double share);

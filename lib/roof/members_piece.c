@@ -4,8 +4,16 @@
 #include "base/error.h"
 #include "roof/members.h"
 
+enum { MOST_PIECES = 20000 };
+
+frame_status members_outcome(const members *m, frame_status status) {
+    if (status != FRAME_NO_MEMORY || !m->set || m->set->pieces.count < MOST_PIECES) return status;
+    return frame_fail_number(FRAME_TOO_LARGE, "spacing_in", m->in->spacing_in,
+                             "wider, or longer stock: at most 20,000 pieces are framed at once");
+}
+
 members_piece *members_add_piece(members *m, frame_roof_member kind, int32_t section, vec3 start, vec3 end) {
-    if (m->set->pieces.count >= MEMBERS_MOST_PIECES) return NULL; /* roof_members tells this from no memory */
+    if (m->set->pieces.count >= MOST_PIECES) return NULL; /* members_outcome tells this from no memory */
     const members_section *of = &m->sections[section];
     const members_piece piece = {.kind = kind,
                                  .face = -1,

@@ -115,9 +115,7 @@ static frame_status solve(const frame_roof_members_in *in, frame_answer *answer,
     members m = {.in = in};
     frame_status status = members_begin(&m, in, answer, out);
     if (!status) status = frame_it(&m);
-    if (status == FRAME_NO_MEMORY && m.set && m.set->pieces.count >= MEMBERS_MOST_PIECES)
-        status = frame_fail_number(FRAME_TOO_LARGE, "spacing_in", in->spacing_in,
-                                   "wider, or longer stock: at most 20,000 pieces are framed at once");
+    status = members_outcome(&m, status);
     if (!status) note(&m);
     if (!status) record(&m, w);
     members_end_work(&m);

@@ -106,6 +106,7 @@ static frame_status solve(const frame_roof_sheathing_in *in, frame_answer *answe
     out->area_in2 = out->parts_area_in2 = out->unheld_in = out->nailers_in = 0;
     status = members_begin(&m, &read, answer, &figures);
     if (!status) status = lay_faces(&s);
+    status = members_outcome(&m, status);
     if (!status) note(&s);
     if (!status) record(&s, w);
     out->known = figures.known;

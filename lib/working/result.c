@@ -122,12 +122,19 @@ static const frame_struct *in_facts_of(const frame_struct *out) {
 static void write_assumed(const frame_struct *out, uint64_t bits, frame_text *into) {
     const frame_struct *in = in_facts_of(out);
     frame_text *one;
-    if (!in || !bits || frame_text_new(&one)) return;
+    if (!in || !bits) return;
+    if (frame_text_new(&one)) {
+        frame_text_fail(into); /* a block without what was assumed would mislead */
+        return;
+    }
     frame_text_add(into, "assumed\n");
     for (size_t i = 0; i < in->field_count; i++) {
         if (in->fields[i].assumed_bit < 0 || !FRAME_HAS(bits, in->fields[i].assumed_bit)) continue;
         frame_text_clear(one);
-        if (!frame_assumed_text(&in->fields[i], one)) write_sentence(frame_text_chars(one), into);
+        if (frame_assumed_text(&in->fields[i], one))
+            frame_text_fail(into);
+        else
+            write_sentence(frame_text_chars(one), into);
     }
     frame_text_free(one);
 }

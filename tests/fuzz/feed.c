@@ -9,6 +9,7 @@
 char feed_untouched;
 static _Thread_local const char *running = "";
 _Thread_local size_t feed_input;
+_Thread_local int feed_starved;
 
 void feed_broken(const char *format, ...) {
     va_list list;
@@ -276,6 +277,11 @@ static void mix(feed *f, const void *bytes, size_t size) {
 void feed_status(feed *f, frame_status status) {
     const char *text = frame_error_text();
     mix(f, &status, sizeof status);
+    if (!status && feed_starved) {
+        f->swallowed++;
+        if (getenv("FRAME_SWEEP_SHOW")) fprintf(stderr, "swallowed: %s\n", running);
+    }
+    feed_starved = 0;
     if (!status)
         f->succeeded++;
     else if (status == FRAME_NO_MEMORY)
@@ -346,7 +352,10 @@ void feed_judge(feed *f, frame_status status, const char *name, size_t size) {
     for (size_t i = 0; i < frame_field_count(facts); i++) judge_field(f, frame_field_at(facts, i));
     if (f->hash & 7) return;
     frame_text *text = NULL;
-    if (frame_text_new(&text)) return;
+    if (frame_text_new(&text)) {
+        feed_starved = 0;
+        return;
+    }
     feed_status(f, frame_result_text(f->out, text));
     frame_text_free(text);
 }
@@ -375,6 +384,7 @@ void feed_run(feed *f, const unsigned char *bytes, size_t size, const char *only
             if (!strcmp(feed_calls[i].name, only)) which = i;
         running = feed_calls[which].name;
         frame_error_clear();
+        feed_starved = 0;
         feed_calls[which].run(f);
     }
 }

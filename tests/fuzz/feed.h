@@ -21,7 +21,7 @@ typedef struct feed {
     size_t block_count, block_room;
     void *pool[128][FEED_HANDLES];
     uint64_t hash; /* of every status and figure that came back */
-    size_t succeeded, refused, no_memory;
+    size_t succeeded, refused, no_memory, swallowed;
     _Alignas(16) unsigned char out[FEED_OUT];
 } feed;
 
@@ -68,6 +68,8 @@ void feed_status(feed *f, frame_status status);
 void feed_figure(feed *f, double value);
 void feed_chars(feed *f, const char *chars);
 
+/* Set by an allocator that has just failed; a call that then says ok swallowed it. */
+extern _Thread_local int feed_starved;
 extern _Thread_local size_t feed_input; /* which input runs, for the message */
 /* Stops the program: a promise of the library is broken. */
 void feed_broken(const char *format, ...) __attribute__((noreturn, format(printf, 1, 2)));
