@@ -56,8 +56,9 @@ static frame_status add_mark(const frame_levels_in *in, const heights *h, size_t
     if (!mark) return FRAME_NO_MEMORY;
     mark->at_in = point.at_in;
     mark->height_in = height_of(in, index) - h->aim;
-    mark->shim_in = fmax(-mark->height_in, 0);
-    mark->cut_in = fmax(mark->height_in, 0);
+    /* Not fmax: which zero it gives for 0 and -0 is the compiler's choice. */
+    mark->shim_in = mark->height_in < 0 ? -mark->height_in : 0;
+    mark->cut_in = mark->height_in > 0 ? mark->height_in : 0;
     mark->name = frame_answer_text(answer, point.name ? point.name : "");
     out->most_shim_in = fmax(out->most_shim_in, mark->shim_in);
     out->most_cut_in = fmax(out->most_cut_in, mark->cut_in);

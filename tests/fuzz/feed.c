@@ -48,7 +48,8 @@ size_t feed_below(feed *f, size_t limit) {
 }
 
 static double unit(feed *f) {
-    return (feed_byte(f) * 256.0 + feed_byte(f)) / 65535;
+    const double high = feed_byte(f); /* the order of two calls in one expression is the compiler's own */
+    return (high * 256 + feed_byte(f)) / 65535;
 }
 
 static double odd_number(feed *f) {
@@ -369,7 +370,8 @@ static size_t choose(feed *f) {
         for (const char *c = feed_calls[marked].name; *c; c++) mark = (mark ^ (unsigned char)*c) * 16777619u;
         marks[marked] = (uint16_t)(mark ^ (mark >> 16));
     }
-    const uint16_t wanted = (uint16_t)(feed_byte(f) << 8 | feed_byte(f));
+    const unsigned high = feed_byte(f);
+    const uint16_t wanted = (uint16_t)(high << 8 | feed_byte(f));
     size_t nearest = 0;
     for (size_t i = 1; i < feed_call_count; i++)
         if ((uint16_t)(marks[i] - wanted) < (uint16_t)(marks[nearest] - wanted)) nearest = i;
@@ -377,6 +379,7 @@ static size_t choose(feed *f) {
 }
 
 void feed_run(feed *f, const unsigned char *bytes, size_t size, const char *only) {
+    const int trace = getenv("FRAME_FUZZ_TRACE") != NULL; /* to find the call in which two builds part */
     feed_begin(f, bytes, size);
     for (int calls = 0; f->at < f->size && calls < 48; calls++) {
         size_t which = choose(f);
@@ -386,5 +389,6 @@ void feed_run(feed *f, const unsigned char *bytes, size_t size, const char *only
         frame_error_clear();
         feed_starved = 0;
         feed_calls[which].run(f);
+        if (trace) printf("%zu %s %016llx\n", feed_input, running, (unsigned long long)f->hash);
     }
 }

@@ -100,6 +100,9 @@ class Maker:
         self.write(name, before, given, after, returns)
 
     def write(self, name, before, given, after, returns):
+        # In order, one after the other: compilers may evaluate arguments in any order.
+        before = before + ["__auto_type given_%d = %s;" % (i, text) for i, text in enumerate(given) if "feed_" in text]
+        given = ["given_%d" % i if "feed_" in text else text for i, text in enumerate(given)]
         call = "frame_%s(%s)" % (name, ", ".join(given))
         judged = any("feed_judge" in line or "feed_made" in line for line in after)
         if returns == "frame_status":
