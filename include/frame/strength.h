@@ -1722,6 +1722,111 @@ typedef struct frame_tension_check_out {
  * leave nothing. */
 FRAME_CALCULATION(tension_check);
 
+/* ---- rafter_check: a sloped rafter on its birdsmouth, tail and all ------------------------------------------------ */
+
+/** Cautions that go with the check of a rafter. */
+typedef int32_t frame_rafter_check_caution;
+enum frame_rafter_check_caution_values {
+    FRAME_RAFTER_CHECK_CAUTION_AS_ASSUMED = 0, /**< "as_assumed". Holds only with supports, edges, service and loads as given or assumed here: the ridge and the plate each carry their share straight down. */
+    FRAME_RAFTER_CHECK_CAUTION_STAMP = 1,      /**< "stamp". The design values hold for lumber with this grade stamp, not for unstamped, old, ripped or damaged lumber. */
+    FRAME_RAFTER_CHECK_CAUTION_MEMORY = 2,     /**< "from_memory". Rests on values recalled, no text seen: check them against the printed standard before relying on them. */
+    FRAME_RAFTER_CHECK_CAUTION_DOUBTFUL = 3,   /**< "doubtful". Sources differ about a design value used. */
+    FRAME_RAFTER_CHECK_CAUTION_SUPERSEDED = 4, /**< "superseded". A later supplement changed the values of this species. */
+    FRAME_RAFTER_CHECK_CAUTION_PLIES = 5,      /**< "plies". Plies must be fastened together, run unbroken from tail to ridge, and each must bear. */
+    FRAME_RAFTER_CHECK_CAUTION_UPLIFT = 6,     /**< "uplift". A long overhang lifts the ridge end: tie it down, or the answer does not hold. */
+    FRAME_RAFTER_CHECK_CAUTION_ROLLING = 7,    /**< "rolling". Over the plate and at the ridge the rafter must be kept from rolling over. */
+    FRAME_RAFTER_CHECK_CAUTION_NOTCH = 8,      /**< "notch". A birdsmouth starts splits: do not cut past its corner, cut it in sound wood, and never deeper. */
+    FRAME_RAFTER_CHECK_CAUTION_SNOW_BASIS = 9, /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables): say load_edition "ASCE 7-22" for a strength-level one. */
+    FRAME_RAFTER_CHECK_CAUTION_EDGE_HELD = 10  /**< "edge_held". An edge that is taken as held must be sheathed or tied along its length. */
+};
+
+/** What the check of a rafter leaves unchecked. */
+typedef int32_t frame_rafter_check_not_checked;
+enum frame_rafter_check_not_checked_values {
+    FRAME_RAFTER_CHECK_UNCHECKED_THRUST = 0,     /**< "thrust". How far rafters push the walls apart where no ridge beam carries their upper ends: see rafter_thrust. */
+    FRAME_RAFTER_CHECK_UNCHECKED_TIES = 1,       /**< "ties". Rafter ties, collar ties and their nails. */
+    FRAME_RAFTER_CHECK_UNCHECKED_WIND = 2,       /**< "wind". Wind, its uplift on roof and overhang, and the ties that hold the roof down. */
+    FRAME_RAFTER_CHECK_UNCHECKED_RIDGE = 3,      /**< "ridge". The upper end: its bearing, its hanger or nails, and the ridge. */
+    FRAME_RAFTER_CHECK_UNCHECKED_PLATE = 4,      /**< "plate". The plate under the seat, and what keeps the rafter from sliding off it. */
+    FRAME_RAFTER_CHECK_UNCHECKED_AXIAL = 5,      /**< "axial". Force along the rafter. */
+    FRAME_RAFTER_CHECK_UNCHECKED_SNOW_FORMS = 6, /**< "snow_forms". Unbalanced, drifted and sliding snow, and ice at the eaves: the snow is taken as given. */
+    FRAME_RAFTER_CHECK_UNCHECKED_MOVING = 7,     /**< "concentrated_live". A worker's weight at the worst place, the end of the overhang above all. */
+    FRAME_RAFTER_CHECK_UNCHECKED_CUTS = 8,       /**< "cuts". Cuts but the birdsmouth: a tail cut down, notches and holes. */
+    FRAME_RAFTER_CHECK_UNCHECKED_EARTHQUAKE = 9  /**< "earthquake". Earthquake and rain. */
+};
+
+/** A rafter from its tail over the plate to the ridge, which carries its upper end. Levels are measured on plan from the middle of the seat. */
+typedef struct frame_rafter_check_in {
+    uint32_t struct_size, struct_id;
+    frame_size size;         /**< required. Nominal size of one ply. */
+    frame_species species;   /**< required. Species or species group. */
+    frame_grade grade;       /**< required. Visual grade. */
+    int32_t plies;           /**< 1 : 1..8. Rafters side by side acting together. */
+    frame_service service;   /**< dry. Moisture in service. */
+    frame_bool incised;      /**< no. Incised for pressure treatment. */
+    frame_bool repetitive;   /**< no. Three or more at most 24 in apart share the load through sheathing (NDS 4.3.9). */
+    frame_temperature temperature;     /**< normal. How hot it gets for long. */
+    frame_compression_edge upper_edge; /**< held. What holds the upper edge, in compression between plate and ridge. */
+    frame_compression_edge lower_edge; /**< free. What holds the lower edge, in compression over the plate and in the overhang. */
+    frame_design_method method;        /**< ASD. How safety is brought in. */
+    frame_load_edition load_edition;   /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    double slope;            /**< required : >0..4. Rise over run. */
+    double run_in;           /**< required : >0..600. Level distance from the middle of the seat to where the ridge carries the rafter. */
+    double overhang_in;      /**< 0 : 0..240. Level distance from the middle of the seat to the end of the tail. */
+    double spacing_in;       /**< required : >0..480. Centre to centre. */
+    double dead_psf;         /**< required : >0..200. Dead load on the slope, not on plan, the rafter's own weight with it. */
+    double roof_live_psf;    /**< 0 : 0..200. Roof live load on plan. */
+    double snow_psf;         /**< 0 : 0..1000. Snow on plan. */
+    double seat_in;          /**< required : >0..24. Level length of the seat that bears on the plate. */
+    double notch_depth_in;   /**< "by seat and slope" : >0..12. Depth of the birdsmouth square to the rafter; at least what the seat cuts. */
+    double deflection_limit; /**< 180 : 1..10000. Length along the slope over this is the most it may sag square to it without its dead load; twice the length counts for the overhang. */
+    double total_deflection_limit; /**< 180 : 1..10000. Length over this is the most it may sag in all, with creep (common practice). */
+    double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+} frame_rafter_check_in;
+
+/** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */
+typedef struct frame_rafter_check_out {
+    uint32_t struct_size, struct_id;
+    uint64_t assumed;     /**< bits : assumed. Defaults that were used. */
+    uint64_t cautions;    /**< bits : rafter_check_caution. Cautions. */
+    uint64_t not_checked; /**< bits : rafter_check_not_checked. What was not checked. */
+    frame_known known;    /**< Worst source of the values used. */
+    frame_bool passes;    /**< Whether the ratio is at most 1. */
+    frame_governing governs; /**< The check with the largest ratio; "cut" is the birdsmouth. */
+    frame_load_combination combination; /**< The combination of loads that governs bending. */
+    frame_load_combination bearing_combination; /**< The combination of loads that governs the seat. */
+    int32_t spare;
+    double ratio;            /**< The largest of the ratios. */
+    double bending_ratio;    /**< f_b over F_b' of the whole section, where it is largest. */
+    double shear_ratio;      /**< f_v over F_v' of the whole section. */
+    double notch_bending_ratio; /**< Bending stress in what the birdsmouth leaves over F_b'. */
+    double notch_shear_ratio;   /**< Shear stress in what the birdsmouth leaves over F_v'. */
+    double bearing_ratio;    /**< Bearing stress on the seat over what is allowed at its angle to the grain. */
+    double deflection_ratio; /**< The larger of span and overhang, live and total. */
+    double span_deflection_ratio;     /**< Of the span between plate and ridge. */
+    double overhang_deflection_ratio; /**< Of the overhang; not given without one. */
+    double length_in;        /**< Length along the slope between plate and ridge. */
+    double overhang_length_in; /**< Length along the slope of the overhang. */
+    double dead_plf;         /**< Dead load square to the rafter, on a foot of its length. */
+    double roof_live_plf;    /**< Roof live load square to the rafter, on a foot of its length. */
+    double snow_plf;         /**< Snow square to the rafter, on a foot of its length. */
+    double span_moment_lb_in;  /**< Largest moment between plate and ridge. */
+    double plate_moment_lb_in; /**< Least moment in the overhang, over the plate; 0 without one. */
+    double notch_depth_in;   /**< Depth of the birdsmouth square to the rafter. */
+    double net_depth_in;     /**< Depth it leaves. */
+    double seat_load_lb;     /**< Load on the seat, straight down, of the combination that governs it. */
+    double seat_angle_deg;   /**< Angle between that load and the grain. */
+    double seat_needed_in;   /**< Length of seat that would just do. */
+    double live_deflection_in;  /**< Sag of the span square to it without its dead load. */
+    double total_deflection_in; /**< Sag of the span square to it in all, with creep. */
+} frame_rafter_check_out;
+
+/** Checks a sloped rafter of sawn lumber with its birdsmouth and overhang by NDS 2018, ASD or LRFD: loads resolved square to it, bending,
+ * shear and deflection of span and overhang as member_check does them, what the birdsmouth leaves (NDS 3.1.2 and 3.4.3.2), and the
+ * level seat at its angle to the grain (3.10.3). FRAME_OUTSIDE_SCOPE where the birdsmouth is deeper than a quarter of the depth (4.4.3)
+ * or R_B is over 50; FRAME_CONFLICT where a depth cuts less than the seat; FRAME_IMPOSSIBLE where the seat is longer than the run. */
+FRAME_CALCULATION(rafter_check);
+
 FRAME_END
 
 #endif
