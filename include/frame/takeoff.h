@@ -36,7 +36,8 @@ enum frame_stock_end_values {
     FRAME_STOCK_END_EFFORT = 2,    /**< "effort". The search had taken its fill of steps, the same on every machine; a time limit lets it go on longer. */
     FRAME_STOCK_END_TIME = 3,      /**< "time". The time limit was reached. */
     FRAME_STOCK_END_CANCELLED = 4, /**< "cancelled". Whoever watched it had it stop. */
-    FRAME_STOCK_END_SIMPLE = 5     /**< "simple". A simple method was asked for; nothing was searched. */
+    FRAME_STOCK_END_SIMPLE = 5,    /**< "simple". A simple method was asked for; nothing was searched. */
+    FRAME_STOCK_END_SHARING = 6    /**< "sharing". All searches are done; whether cuts could be shared to save more is not proven. */
 };
 
 /** A kind of piece wanted. As a tuple or array: length, count, name. */
@@ -52,6 +53,11 @@ typedef struct frame_stock_piece {
     frame_bool may_rip; /**< no. Whether it may be ripped from wider stock of its thickness and species. Ripping voids the grade stamp (NDS 4.1.7): such a piece is marked non-structural. */
     const double *splices_in; /**< optional : >0..1e6. Where it may be joined over a bearing, from one end; the lengths between are pieces of their own. */
     size_t splice_count;      /**< count : 0..8. */
+    double left_cut_in;       /**< 0 : -48..48. How far the cut of its left end runs along the board: the far edge's end less the near edge's, both measured to the right; 0 of a square end. */
+    double right_cut_in;      /**< 0 : -48..48. The same of its right end. */
+    double cut_across_in;     /**< optional : >0..48. Across what the cuts run: the width of the board for mitres, its thickness for bevels. Required to share a cut. */
+    frame_bool crowned;       /**< no. Whether its crown tells how it lies: then it is not turned to share a cut. */
+    int32_t spare2;
 } frame_stock_piece;
 /** Sets up a piece: every field not given. */
 FRAME_ELEMENT(stock_piece);
@@ -144,6 +150,8 @@ typedef struct frame_stock_plan_in {
     int32_t spare;
     const frame_stock_room *room;    /**< optional. A stock room to cut from besides; its rows count as stock behind the list. */
     const frame_watch *watch;        /**< optional. Who is told of the search now and then, and may stop it: a function of best cost and bound. */
+    frame_bool share_cuts;           /**< no. Whether neighbours may share an angled cut. Several searches are made then, and who watches is told of each. Ends of spliced pieces are not shared. */
+    int32_t spare2;
 } frame_stock_plan_in;
 
 /** Figures of a cutting plan. */
@@ -174,7 +182,8 @@ typedef struct frame_stock_plan_out {
     int32_t patterns;     /**< Distinct ways in which boards are cut. */
     int32_t splices;      /**< Splices made. */
     frame_stock_end ended; /**< Why the search ended. */
-    int32_t spare;
+    int32_t shared_cuts;  /**< Angled cuts that two neighbours share. */
+    double shared_cut_in; /**< Length of board that sharing them saves. */
 } frame_stock_plan_out;
 
 /** A board of the plan. */
@@ -207,7 +216,9 @@ typedef struct frame_stock_plan_piece {
     int32_t copy;      /**< Which of its kind it is, from 0; the parts of a spliced piece have the same number. */
     int32_t strip;     /**< Of a ripped board: the strip it lies on, from 0 at the reference edge; -1 otherwise. */
     frame_bool non_structural; /**< Whether ripping has voided its grade. */
-    int32_t spare;
+    frame_bool shares_cut; /**< Whether the cut that ends the piece before it begins this one. */
+    double left_cut_in;  /**< Run of the cut where it begins, as it lies, where cuts may be shared. */
+    double right_cut_in; /**< Run of the cut where it ends, as it lies. */
 } frame_stock_plan_piece;
 
 /** A line of the shopping list: so many boards of a kind. */

@@ -214,9 +214,10 @@ static frame_status check_choices(frame_order *order) {
     return FRAME_OK;
 }
 
-frame_status frame_order_make(frame_order *order, const frame_stock_plan_in *in) {
+frame_status frame_order_make(frame_order *order, const frame_stock_plan_in *in, double share) {
     memset(order, 0, sizeof *order);
     order->in = in;
+    order->share = share;
     order->rip_kerf_in = in->rip_kerf_in == FRAME_NOT_GIVEN ? in->kerf_in : in->rip_kerf_in;
     begin_lists(order);
     choose_money(order);

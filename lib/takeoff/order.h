@@ -23,7 +23,9 @@ typedef struct frame_order_claim {
     int32_t piece;  /* in the caller's list */
     int32_t wanted; /* 0 of the part of a spliced piece: choices say how many */
     int32_t item;
-    int32_t spare;
+    int32_t own;                                 /* not 0: an item by itself, since its ends are cut as no other's */
+    double left_cut_in, right_cut_in, across_in; /* of a piece that may share cuts; 0 otherwise */
+    int32_t crowned, spare;
 } frame_order_claim;
 
 /* Where a room lies on its board. */
@@ -49,11 +51,12 @@ typedef struct frame_order {
     frame_array set_wanted;   /* int32_t */
     frame_array set_pieces;   /* int32_t: the piece of each set */
     double rip_kerf_in;
+    double share; /* which share of what cuts could save at most sizes are less by already */
     double money; /* smallest units in one of the caller's */
     int64_t most_boards;
 } frame_order;
 
-frame_status frame_order_make(frame_order *order, const frame_stock_plan_in *in);
+frame_status frame_order_make(frame_order *order, const frame_stock_plan_in *in, double share);
 void frame_order_give(frame_order *order);
 /* A length in whole numbers: exact for every fraction of an inch to a thousandth of 1/64 and every tenth of a
  * millimetre. */

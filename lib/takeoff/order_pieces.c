@@ -6,6 +6,7 @@
 
 #include "base/error.h"
 #include "takeoff/order.h"
+#include "takeoff/sharing.h"
 #include "takeoff_facts.h"
 
 enum { MOST_PIECES = 1000000, MOST_SPLICES = 8 };
@@ -18,15 +19,54 @@ static frame_status find_group(frame_order *order, const frame_stock_piece *piec
     return frame_array_push(&order->groups, &made) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
+static frame_status refuse_cut(int32_t piece, const frame_stock_piece *of) {
+    char field[64];
+    if (of->cut_across_in == FRAME_NOT_GIVEN) {
+        snprintf(field, sizeof field, "pieces[%d].cut_across_in", (int)piece);
+        return frame_fail(
+            FRAME_REQUIRED, field, "", "the width of the board for mitres, its thickness for bevels",
+            "%s: not given; sharing a cut needs the width of the board for mitres, its thickness for bevels", field);
+    }
+    snprintf(field, sizeof field, "pieces[%d].%s", (int)piece, of->left_cut_in != 0 ? "left_cut_in" : "right_cut_in");
+    return frame_fail_number(FRAME_IMPOSSIBLE, field, of->left_cut_in != 0 ? of->left_cut_in : of->right_cut_in,
+                             "cuts that leave some of each edge of the piece");
+}
+
+/* The length of the near edge (side 0) or the far edge, the long points being length_in apart. */
+static double edge_length(const frame_stock_piece *of, int side) {
+    const double left = side ? of->left_cut_in : -of->left_cut_in, right = side ? -of->right_cut_in : of->right_cut_in;
+    return of->length_in - fmax(0, left) - fmax(0, right);
+}
+
+/* A piece whose cuts may be shared. Each end is less by its part of half of what sharing its cut would save: both ends
+ * at a shared cut save the same, so with the whole of the halves no board holds more than is counted. */
+static frame_status share(const frame_order *order, const frame_stock_piece *of, frame_order_claim *made) {
+    if (!order->in->share_cuts || of->splice_count || (of->left_cut_in == 0 && of->right_cut_in == 0)) return FRAME_OK;
+    if (of->cut_across_in == FRAME_NOT_GIVEN || edge_length(of, 0) <= 0 || edge_length(of, 1) <= 0)
+        return refuse_cut(made->piece, of);
+    const double kerf = order->in->kerf_in, saved = frame_share_saving(of->left_cut_in, of->cut_across_in, kerf) +
+                                                    frame_share_saving(of->right_cut_in, of->cut_across_in, kerf);
+    made->left_cut_in = of->left_cut_in;
+    made->right_cut_in = of->right_cut_in;
+    made->across_in = of->cut_across_in;
+    made->crowned = of->crowned;
+    if (order->share <= 0) return FRAME_OK;
+    made->own = made->piece + 1;
+    made->size = frame_order_length(of->length_in + kerf - saved * order->share / 2) - 1;
+    return FRAME_OK;
+}
+
 static frame_status claim(frame_order *order, const frame_stock_piece *of, int32_t piece, int32_t group, double from,
                           double to, int32_t wanted) {
-    const frame_order_claim made = {.size = frame_order_length(to - from + order->in->kerf_in),
-                                    .length_in = to - from,
-                                    .part_from_in = from,
-                                    .group = group,
-                                    .may_rip = of->may_rip,
-                                    .piece = piece,
-                                    .wanted = wanted};
+    frame_order_claim made = {.size = frame_order_length(to - from + order->in->kerf_in),
+                              .length_in = to - from,
+                              .part_from_in = from,
+                              .group = group,
+                              .may_rip = of->may_rip,
+                              .piece = piece,
+                              .wanted = wanted};
+    const frame_status status = share(order, of, &made);
+    if (status) return status;
     return frame_array_push(&order->claims, &made) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
@@ -104,6 +144,7 @@ static int order_of_claims(const void *a, const void *b) {
     if (one->group != two->group) return one->group < two->group ? -1 : 1;
     if (one->size != two->size) return one->size > two->size ? -1 : 1;
     if (one->may_rip != two->may_rip) return one->may_rip < two->may_rip ? -1 : 1;
+    if (one->own != two->own) return one->own < two->own ? -1 : 1;
     if (one->piece != two->piece) return one->piece < two->piece ? -1 : 1;
     return (one->part_from_in > two->part_from_in) - (one->part_from_in < two->part_from_in);
 }
@@ -144,7 +185,7 @@ frame_status frame_order_items(frame_order *order) {
     frame_status status = FRAME_OK;
     for (size_t c = 0; !status && c < order->claims.count; c++) {
         const int same = c && claims[c].group == claims[c - 1].group && claims[c].size == claims[c - 1].size &&
-                         claims[c].may_rip == claims[c - 1].may_rip;
+                         claims[c].may_rip == claims[c - 1].may_rip && claims[c].own == claims[c - 1].own;
         const frame_cut_item made = {claims[c].size, 0, claims[c].group, claims[c].may_rip, 0};
         if (!same && !frame_array_push(&order->items, &made)) status = FRAME_NO_MEMORY;
         if (status) break;

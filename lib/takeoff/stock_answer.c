@@ -4,17 +4,22 @@
 #include <math.h>
 #include <string.h>
 
+#include "takeoff/sharing.h"
 #include "takeoff_facts.h"
 
 /* Offcuts shorter than this are slivers. */
 static const double SLIVER_IN = 0.0625;
+/* What a board may be too short by. */
+static const double ROUNDING_IN = 1e-6;
 
 typedef struct writing {
     const frame_order *order;
     const frame_cut_plan *plan;
     frame_answer *answer;
-    int32_t *left; /* of each claim: pieces not yet written */
-    int32_t *used; /* of each claim: pieces written */
+    int32_t *left;     /* of each claim: pieces not yet written */
+    int32_t *used;     /* of each claim: pieces written */
+    frame_array lying; /* frame_share_piece: of one room, then space to lay them in */
+    int fits, spare;
 } writing;
 
 /* -- whose piece it is -- */
@@ -65,10 +70,29 @@ static size_t next_claim(const writing *of, uint32_t item) {
 
 /* -- one board -- */
 
-static frame_status write_piece(writing *of, uint32_t item, const frame_order_room *place, int32_t board, double *at) {
-    const size_t claim = next_claim(of, item);
-    const frame_order_claim *from = claim_at(of, claim);
+/* Whose pieces lie in a room. */
+static frame_status take_pieces(writing *of, const frame_cut_part *part) {
+    for (uint32_t n = 0; n < part->count; n++) {
+        const size_t claim = next_claim(of, part->item);
+        const frame_order_claim *from = claim_at(of, claim);
+        frame_stock_piece kind;
+        frame_stock_piece_item(of->order->in->pieces, (size_t)from->piece, &kind);
+        const int32_t copy = kind.splice_count ? spliced_copy(of, claim) : of->used[claim];
+        const frame_share_piece taken = {
+            from->left_cut_in, from->right_cut_in, from->across_in, from->crowned, (int32_t)claim, copy, 0};
+        of->left[claim]--;
+        of->used[claim]++;
+        if (!frame_array_push(&of->lying, &taken)) return FRAME_NO_MEMORY;
+    }
+    return FRAME_OK;
+}
+
+static frame_status write_piece(writing *of, const frame_share_piece *lying, const frame_share_piece *before,
+                                const frame_order_room *place, int32_t board, double *at) {
+    const frame_order_claim *from = claim_at(of, (size_t)lying->claim);
+    const double saved = before ? frame_share_between(before, lying, of->order->in->kerf_in) : 0;
     frame_stock_piece kind;
+    *at -= saved;
     frame_stock_piece_item(of->order->in->pieces, (size_t)from->piece, &kind);
     frame_stock_plan_piece *piece = frame_answer_add(of->answer, FRAME_STOCK_PIECES);
     if (!piece) return FRAME_NO_MEMORY;
@@ -79,11 +103,12 @@ static frame_status write_piece(writing *of, uint32_t item, const frame_order_ro
     piece->board = board;
     piece->name = frame_answer_text(of->answer, kind.name);
     piece->part_from_in = from->part_from_in;
-    piece->copy = kind.splice_count ? spliced_copy(of, claim) : of->used[claim];
+    piece->copy = lying->copy;
     piece->strip = place->strip;
     piece->non_structural = place->strip >= 0;
-    of->left[claim]--;
-    of->used[claim]++;
+    piece->shares_cut = saved > 0;
+    piece->left_cut_in = lying->left_in;
+    piece->right_cut_in = lying->right_in;
     *at = piece->to_in + of->order->in->kerf_in;
     return FRAME_OK;
 }
@@ -115,6 +140,25 @@ static frame_status write_strip(writing *of, const frame_order_room *place, int3
     return FRAME_OK;
 }
 
+/* The pieces of a room, laid so that they share cuts. */
+static frame_status write_pieces(writing *of, const frame_order_room *place, int32_t board, double *at) {
+    const size_t count = of->lying.count;
+    const frame_share_piece blank = {0};
+    frame_status status = FRAME_OK;
+    if (of->order->in->share_cuts) {
+        for (size_t n = 0; n < 2 * count; n++)
+            if (!frame_array_push(&of->lying, &blank)) return FRAME_NO_MEMORY;
+        frame_share_piece *pieces = of->lying.items;
+        frame_share_lay(pieces, count, of->order->in->kerf_in, pieces + count);
+    }
+    const frame_share_piece *pieces = of->lying.items;
+    for (size_t n = 0; !status && n < count; n++)
+        status = write_piece(of, &pieces[n], n ? &pieces[n - 1] : NULL, place, board, at);
+    if (count && *at - of->order->in->kerf_in > place->to_in + 2 * ROUNDING_IN) of->fits = 0;
+    of->lying.count = 0;
+    return status;
+}
+
 /* What is left of a bought board is worth something, when it is one whole stick. */
 static double worth_per_in(const writing *of, const frame_cut_kind *kind, const frame_stock_length *stock) {
     return kind->room_count == 1 && stock->price > 0 && stock->defect_count == 0 ? of->order->in->kept_foot_price / 12
@@ -133,9 +177,8 @@ static frame_status write_rooms(writing *of, const frame_cut_pattern *pattern, i
         const frame_order_room *place = &FRAME_ITEM(frame_order_room, of->order->places, kind->room_first + r);
         double at = place->from_in;
         if (place->strip >= 0) status = write_strip(of, place, board);
-        for (; p < pattern->part_count && parts[p].room == r; p++)
-            for (uint32_t n = 0; !status && n < parts[p].count; n++)
-                status = write_piece(of, parts[p].item, place, board, &at);
+        for (; !status && p < pattern->part_count && parts[p].room == r; p++) status = take_pieces(of, &parts[p]);
+        if (!status) status = write_pieces(of, place, board, &at);
         if (!status) status = write_offcut(of, place, board, at, worth_per_in(of, kind, stock), stock->size);
         *longest = fmax(*longest, place->to_in - at);
     }
@@ -164,17 +207,49 @@ static frame_status write_board(writing *of, const frame_cut_pattern *pattern, i
     return status;
 }
 
-frame_status frame_stock_answer(const frame_order *order, const frame_cut_plan *plan, frame_answer *answer) {
-    writing of = {order, plan, answer, NULL, NULL};
+/* Whether the last two boards are cut alike: pieces of one length may have ends of several kinds. */
+static int like_the_last(const writing *of) {
+    const frame_stock_plan_board *two = &FRAME_ANSWER_ITEM(frame_stock_plan_board, of->answer, FRAME_STOCK_BOARDS,
+                                                           of->answer->lists[FRAME_STOCK_BOARDS].count - 2);
+    if (two[0].piece_count != two[1].piece_count) return 0;
+    for (uint32_t p = 0; p < two[0].piece_count; p++) {
+        const frame_stock_plan_piece *one =
+            &FRAME_ANSWER_ITEM(frame_stock_plan_piece, of->answer, FRAME_STOCK_PIECES, two[0].piece_first + p);
+        const frame_stock_plan_piece *other = one + two[0].piece_count;
+        if (one->from_in != other->from_in || one->to_in != other->to_in || one->left_cut_in != other->left_cut_in ||
+            one->right_cut_in != other->right_cut_in)
+            return 0;
+    }
+    return 1;
+}
+
+static frame_status write_boards(writing *of, const frame_cut_pattern *pattern, int32_t *alike) {
+    frame_status status = FRAME_OK;
+    for (int32_t n = 0; !status && n < pattern->times; n++) {
+        status = write_board(of, pattern, *alike);
+        if (status || !n || !of->order->in->share_cuts || like_the_last(of)) continue;
+        const size_t last = of->answer->lists[FRAME_STOCK_BOARDS].count - 1;
+        FRAME_ANSWER_ITEM(frame_stock_plan_board, of->answer, FRAME_STOCK_BOARDS, last).alike = ++*alike;
+    }
+    ++*alike;
+    return status;
+}
+
+frame_status frame_stock_answer(const frame_order *order, const frame_cut_plan *plan, frame_answer *answer, int *fits) {
+    writing of = {.order = order, .plan = plan, .answer = answer, .fits = 1};
+    of.lying.item_size = sizeof(frame_share_piece);
     of.left = frame_take_zeroed(order->claims.count, sizeof *of.left);
     of.used = frame_take_zeroed(order->claims.count, sizeof *of.used);
     frame_status status = of.left && of.used ? FRAME_OK : FRAME_NO_MEMORY;
+    int32_t alike = 0;
     if (!status) count_claims(&of);
     for (size_t p = 0; !status && p < plan->patterns.count; p++) {
         const frame_cut_pattern *pattern = &FRAME_ITEM(frame_cut_pattern, plan->patterns, p);
-        for (int32_t n = 0; !status && n < pattern->times; n++) status = write_board(&of, pattern, (int32_t)p);
+        status = write_boards(&of, pattern, &alike);
     }
     frame_give(of.left);
     frame_give(of.used);
+    frame_array_give(&of.lying);
+    *fits = of.fits;
     return status ? status : frame_stock_answer_purchases(order, answer);
 }

@@ -14,7 +14,8 @@ enum {
     FRAME_STOCK_STRIPS = 4
 };
 
-frame_status frame_stock_answer(const frame_order *order, const frame_cut_plan *plan, frame_answer *answer);
+/* *fits is 0 when a board does not hold its pieces, which happens only where sizes counted on cuts that are shared. */
+frame_status frame_stock_answer(const frame_order *order, const frame_cut_plan *plan, frame_answer *answer, int *fits);
 frame_status frame_stock_answer_purchases(const frame_order *order, frame_answer *answer);
 void frame_stock_answer_figures(const frame_order *order, const frame_cut_plan *plan, const frame_answer *answer,
                                 frame_stock_plan_out *out);

@@ -69,6 +69,26 @@ static void sum_boards(const frame_answer *answer, frame_stock_plan_out *out) {
         out->piece_length_in += FRAME_ANSWER_ITEM(frame_stock_plan_piece, answer, FRAME_STOCK_PIECES, p).length_in;
 }
 
+static void sum_shared(const frame_order *order, const frame_answer *answer, frame_stock_plan_out *out) {
+    out->shared_cuts = 0;
+    out->shared_cut_in = 0;
+    for (size_t p = 1; p < answer->lists[FRAME_STOCK_PIECES].count; p++) {
+        const frame_stock_plan_piece *piece = &FRAME_ANSWER_ITEM(frame_stock_plan_piece, answer, FRAME_STOCK_PIECES, p);
+        if (!piece->shares_cut) continue;
+        out->shared_cuts++;
+        out->shared_cut_in += piece[-1].to_in + order->in->kerf_in - piece->from_in;
+    }
+}
+
+/* The length of an item's pieces: of one that counts on shared cuts its size says less. */
+static double item_length(const frame_order *order, uint32_t item) {
+    for (size_t c = 0; order->share > 0 && c < order->claims.count; c++) {
+        const frame_order_claim *claim = &FRAME_ITEM(frame_order_claim, order->claims, c);
+        if (claim->item == (int32_t)item) return claim->length_in;
+    }
+    return (double)order->job.items[item].size / (double)frame_order_length(1) - order->in->kerf_in;
+}
+
 /* The share of what is bought that is in no piece: by length, each length by the width of its board or strip where it
  * was ripped. */
 static double waste_share(const frame_order *order, const frame_cut_plan *plan) {
@@ -86,9 +106,7 @@ static double waste_share(const frame_order *order, const frame_cut_plan *plan) 
             const frame_cut_part *part = &FRAME_ITEM(frame_cut_part, plan->parts, pattern->part_first + q);
             const frame_order_room *place = &FRAME_ITEM(frame_order_room, order->places, kind->room_first + part->room);
             const double width = place->strip >= 0 ? place->width_in : 1;
-            const frame_cut_item *item = &order->job.items[part->item];
-            used += ((double)item->size / (double)frame_order_length(1) - order->in->kerf_in) * part->count * width /
-                    across * pattern->times;
+            used += item_length(order, part->item) * part->count * width / across * pattern->times;
         }
     }
     return bought > 0 ? 1 - used / bought : 0;
@@ -120,6 +138,7 @@ void frame_stock_answer_figures(const frame_order *order, const frame_cut_plan *
     out->pieces_cut = whole;
     if (out->splices) out->cautions |= FRAME_BIT(FRAME_STOCK_CAUTION_SPLICED);
     out->cautions |= FRAME_BIT(FRAME_STOCK_CAUTION_TRUE_STOCK);
-    out->not_checked = FRAME_BIT(FRAME_STOCK_UNCHECKED_ENDS);
+    sum_shared(order, answer, out);
+    out->not_checked = order->in->share_cuts ? 0 : FRAME_BIT(FRAME_STOCK_UNCHECKED_ENDS);
     out->known = FRAME_KNOWN_USER;
 }

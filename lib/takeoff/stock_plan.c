@@ -13,7 +13,7 @@
 #include "takeoff_facts.h"
 #include "working/calculation.h"
 
-enum { MOST_STOCK = 1000 };
+enum { MOST_STOCK = 1000, SEARCHES = 5 };
 /* What a search takes without a time limit: some seconds. */
 static const double MOST_STEPS = 3e9;
 
@@ -23,6 +23,7 @@ typedef struct solving {
     frame_effort effort;
     int64_t bound; /* in the smallest unit of money */
     int proven, spare;
+    double lowest; /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
 } solving;
 
 static frame_status not_enough(const solving *of, const frame_boards *boards, const frame_component *component) {
@@ -78,7 +79,7 @@ static frame_status search_all(solving *of) {
     const int32_t count = frame_component_count(job, component_of);
     frame_status status = FRAME_OK;
     of->proven = 1;
-    frame_effort_begin(&of->effort, in->time_limit_s, MOST_STEPS);
+    frame_effort_begin(&of->effort, in->time_limit_s, of->order.share > 0 ? MOST_STEPS / (SEARCHES - 1) : MOST_STEPS);
     of->effort.watch = in->watch;
     for (int32_t c = 0; !status && c < count; c++) {
         frame_component component;
@@ -118,10 +119,21 @@ static frame_stock_end end_of(const solving *of) {
     if (of->order.in->method != FRAME_STOCK_METHOD_LEAST_COST) return FRAME_STOCK_END_SIMPLE;
     if (of->proven) return FRAME_STOCK_END_PROVEN;
     if (of->effort.cancelled) return FRAME_STOCK_END_CANCELLED;
+    if (of->order.in->share_cuts && !of->effort.over) return FRAME_STOCK_END_SHARING;
     return of->order.in->time_limit_s == FRAME_NOT_GIVEN ? FRAME_STOCK_END_EFFORT : FRAME_STOCK_END_TIME;
 }
 
-static void judge(const solving *of, frame_stock_plan_out *out) {
+/* With shared cuts a plan is proven when it costs no more than the bound of the pieces made less by all they could
+ * save.
+ */
+static void judge_shared(solving *of, const frame_stock_plan_out *out) {
+    if (of->lowest == FRAME_NOT_GIVEN) return;
+    of->proven = out->net_cost <= of->lowest + 1e-6;
+    of->bound = (int64_t)floor(of->lowest * of->order.money + 1e-6);
+}
+
+static void judge(solving *of, frame_stock_plan_out *out) {
+    judge_shared(of, out);
     out->optimal = of->proven;
     out->ended = end_of(of);
     out->bound = of->proven ? out->net_cost : fmin((double)of->bound / of->order.money, out->net_cost);
@@ -146,16 +158,94 @@ static void record(const frame_stock_plan_in *in, const frame_stock_plan_out *ou
     (void)n, (void)kerf, (void)rest, (void)gap;
 }
 
-static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_plan_out *out, frame_working *w) {
+static frame_status find(solving *of) {
     frame_status status = of->order.in->method == FRAME_STOCK_METHOD_LEAST_COST ? search_all(of) : plan_simply(of);
-    if (!status) status = frame_cut_plan_merge(&of->plan, &of->order.job);
-    if (!status) status = frame_stock_answer(&of->order, &of->plan, answer);
-    if (!status) status = compare(of, out);
+    return status ? status : frame_cut_plan_merge(&of->plan, &of->order.job);
+}
+
+static void solving_begin(solving *of) {
+    memset(of, 0, sizeof *of);
+    of->lowest = FRAME_NOT_GIVEN;
+    frame_cut_plan_begin(&of->plan);
+}
+
+static void solving_give(solving *of) {
+    frame_cut_plan_give(&of->plan);
+    frame_order_give(&of->order);
+}
+
+/* What a plan costs as it is laid out; *fits is 0 when a board does not hold its pieces. */
+static frame_status lay_out(const solving *of, const frame_answer *answer, double *cost, int *fits) {
+    frame_answer *laid = frame_answer_new(answer->calculation);
+    frame_stock_plan_out figures;
+    memset(&figures, 0, sizeof figures);
+    if (!laid) return FRAME_NO_MEMORY;
+    const frame_status status = frame_stock_answer(&of->order, &of->plan, laid, fits);
+    if (!status) frame_stock_answer_figures(&of->order, &of->plan, laid, &figures);
+    *cost = figures.net_cost;
+    frame_answer_free(laid);
+    return status;
+}
+
+/* A search that counts on a share of what shared cuts could save at most: its plan takes the place of the best so far
+ * when its boards hold their pieces all the same, for less. */
+static frame_status try_share(solving *best, const frame_stock_plan_in *in, const frame_answer *answer, double share,
+                              double *cost) {
+    solving tried;
+    double costs = 0;
+    int fits = 0;
+    solving_begin(&tried);
+    frame_status status = frame_order_make(&tried.order, in, share);
+    if (!status) status = find(&tried);
+    const int none = status == FRAME_IMPOSSIBLE;
+    if (!status) status = lay_out(&tried, answer, &costs, &fits);
+    if (!status && share == 1)
+        best->lowest =
+            tried.proven ? frame_order_money(&tried.order, &tried.plan) : (double)tried.bound / tried.order.money;
+    tried.lowest = best->lowest;
+    best->effort.over |= tried.effort.over;
+    best->effort.cancelled |= tried.effort.cancelled;
+    if (!status && fits && costs < *cost - 1e-6) {
+        const solving before = *best;
+        tried.effort = best->effort;
+        *best = tried, tried = before;
+        *cost = costs;
+    }
+    solving_give(&tried);
+    return none ? FRAME_OK : status;
+}
+
+/* The plan on full lengths is safe; those that count on shared cuts are cheaper when they can be laid so. What they
+ * count on at first is all that could be saved, which gives the bound too; then what chains of four, three and two
+ * pieces save. */
+static frame_status share_cuts(solving *best, const frame_stock_plan_in *in, const frame_answer *answer) {
+    static const double shares[SEARCHES - 1] = {1, 3.0 / 4, 2.0 / 3, 1.0 / 2};
+    double cost = 0;
+    int fits = 0;
+    best->lowest = 0;
+    frame_status status = lay_out(best, answer, &cost, &fits);
+    for (size_t s = 0; !status && s < SEARCHES - 1 && !best->effort.cancelled && cost > best->lowest + 1e-6; s++)
+        status = try_share(best, in, answer, shares[s], &cost);
+    return status;
+}
+
+static frame_status write_out(solving *of, frame_answer *answer, frame_stock_plan_out *out, frame_working *w) {
+    int fits = 0;
+    const frame_status status = frame_stock_answer(&of->order, &of->plan, answer, &fits);
     if (status) return status;
+    if (!fits) return FRAME_INTERNAL;
     frame_stock_answer_figures(&of->order, &of->plan, answer, out);
     judge(of, out);
     if (w) record(of->order.in, out, w);
     return FRAME_OK;
+}
+
+static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_plan_out *out, frame_working *w) {
+    const frame_stock_plan_in *in = of->order.in;
+    frame_status status = find(of);
+    if (!status) status = compare(of, out);
+    if (!status && in->share_cuts && in->method == FRAME_STOCK_METHOD_LEAST_COST) status = share_cuts(of, in, answer);
+    return status ? status : write_out(of, answer, out, w);
 }
 
 /* The list of stock with the rows of the room behind it. */
@@ -181,14 +271,13 @@ static frame_status solve(const frame_stock_plan_in *in, frame_answer *answer, f
     solving of;
     frame_stock_plan_in from = *in;
     frame_stock_length *joined = NULL;
-    memset(&of, 0, sizeof of);
-    frame_cut_plan_begin(&of.plan);
+    solving_begin(&of);
+    if (from.share_cuts && from.time_limit_s != FRAME_NOT_GIVEN) from.time_limit_s /= SEARCHES;
     frame_status status = join_stock(&from, &joined);
-    if (!status) status = frame_order_make(&of.order, &from);
+    if (!status) status = frame_order_make(&of.order, &from, 0);
     if (!status) status = solve_with(&of, answer, out, w);
     frame_give(joined);
-    frame_cut_plan_give(&of.plan);
-    frame_order_give(&of.order);
+    solving_give(&of);
     return status;
 }
 

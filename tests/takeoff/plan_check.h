@@ -58,6 +58,41 @@ static inline double price_of(const frame_stock_length *stock) {
     }
 }
 
+/* Where the near edge (y 0) or the far edge (y 1) of an end lies on the board. */
+static inline double edge_from(const frame_stock_plan_piece *piece, int y) {
+    const double run = piece->left_cut_in;
+    return piece->from_in + (run > 0 ? run * y : -run * (1 - y));
+}
+static inline double edge_to(const frame_stock_plan_piece *piece, int y) {
+    const double run = piece->right_cut_in;
+    return piece->to_in - (run > 0 ? run * (1 - y) : -run * y);
+}
+
+/* Two pieces at a shared cut: along both edges the wood of one ends before the other's begins, by so much that the
+ * kerf, measured square to the cut, is no less than the saw's. */
+static inline void verify_shared(const job *made, const frame_stock_plan_piece *piece,
+                                 const frame_stock_plan_piece *before, double kerf) {
+    const double across = made->pieces[piece->piece].cut_across_in, run = piece->left_cut_in;
+    ck_assert_double_eq(across, made->pieces[before->piece].cut_across_in);
+    ck_assert_double_eq_tol(run, before->right_cut_in, 1e-9);
+    for (int y = 0; y < 2; y++) {
+        const double along = edge_from(piece, y) - edge_to(before, y);
+        ck_assert_double_ge(along * across / sqrt(across * across + run * run), kerf - 1e-9);
+        ck_assert_double_gt(edge_to(piece, y), edge_from(piece, y));
+    }
+}
+
+/* A piece lies as it was asked for, or turned without changing its hand; a crowned one as it was asked for. */
+static inline void verify_turn(const frame_stock_piece *kind, const frame_stock_plan_piece *piece) {
+    const double left = kind->splice_count ? 0 : given(kind->left_cut_in, 0);
+    const double right = kind->splice_count ? 0 : given(kind->right_cut_in, 0);
+    const int as_is = piece->left_cut_in == left && piece->right_cut_in == right;
+    const int rolled = piece->left_cut_in == -left && piece->right_cut_in == -right;
+    const int ended = piece->left_cut_in == right && piece->right_cut_in == left;
+    const int both = piece->left_cut_in == -right && piece->right_cut_in == -left;
+    ck_assert(as_is || (kind->crowned != 1 && (rolled || ended || both)));
+}
+
 /* A piece lies on sound wood, behind the piece before it on its strip, and is of the board's kind. */
 static inline void verify_piece(const job *made, const frame_stock_plan_board *board,
                                 const frame_stock_plan_piece *piece, const frame_stock_plan_piece *before) {
@@ -65,7 +100,11 @@ static inline void verify_piece(const job *made, const frame_stock_plan_board *b
     const frame_stock_piece *kind = &made->pieces[piece->piece];
     const double kerf = given(made->in.kerf_in, 0.125), trim = given(made->in.end_trim_in, 0);
     const int same_strip = before && before->strip == piece->strip;
-    ck_assert_double_ge(piece->from_in, (same_strip ? before->to_in + kerf : trim) - 1e-6);
+    if (same_strip && piece->shares_cut)
+        verify_shared(made, piece, before, kerf);
+    else
+        ck_assert_double_ge(piece->from_in, (same_strip ? before->to_in + kerf : trim) - 1e-6);
+    if (made->in.share_cuts == 1) verify_turn(kind, piece);
     ck_assert_double_eq_tol(piece->to_in - piece->from_in, piece->length_in, 1e-9);
     ck_assert_double_le(piece->to_in, board->length_in + 2e-6);
     for (size_t d = 0; d + 1 < stock->defect_count; d += 2)

@@ -444,6 +444,97 @@ START_TEST(what_cannot_be_cut_is_named) {
 }
 END_TEST
 
+/* -- shared cuts -- */
+
+static void mitre(frame_stock_piece *piece, double left, double right, frame_bool crowned) {
+    piece->left_cut_in = left;
+    piece->right_cut_in = right;
+    piece->cut_across_in = 5.5;
+    piece->crowned = crowned;
+}
+
+static frame_stock_plan_out solved(job *made, frame_bool share) {
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    made->in.share_cuts = share;
+    ck_assert_msg(frame_stock_plan_solve(&made->in, &plan, NULL) == FRAME_OK, "%s", frame_error_text());
+    verify(made, plan);
+    ck_assert_int_eq(frame_stock_plan_result(plan, &out), FRAME_OK);
+    frame_stock_plan_free(plan);
+    return out;
+}
+
+/* Two braces of 50 in, mitred 45 degrees at both ends, from a board of 96 in: 100 - 5.5 + 0.125 * sqrt 2 = 94.68 in.
+ * Both cuts slant inwards, so the long edges face opposite ways and one of the two is rolled. */
+START_TEST(a_shared_mitre_saves_a_board) {
+    job made;
+    begin(&made);
+    mitre(want(&made, 50, 2), 5.5, -5.5, 0);
+    have(&made, 96, 8, FRAME_NOT_GIVEN_INT);
+    ck_assert_int_eq(solved(&made, 0).boards_used, 2);
+    const frame_stock_plan_out out = solved(&made, 1);
+    ck_assert_int_eq(out.boards_used, 1);
+    ck_assert_int_eq(out.shared_cuts, 1);
+    ck_assert_int_eq(out.optimal, 1);
+    ck_assert_double_eq_tol(out.shared_cut_in, 5.5 + 0.125 - 0.125 * sqrt(2), 1e-9);
+    made.pieces[0].crowned = 1;
+    const frame_stock_plan_out crowned = solved(&made, 1);
+    ck_assert_int_eq(crowned.boards_used, 2);
+    ck_assert_int_eq(crowned.shared_cuts, 0);
+}
+END_TEST
+
+/* Two crowned rafters with parallel ends nest as they are. A board a hair too short for that is not used. */
+START_TEST(parallel_ends_nest_as_they_are) {
+    const double needed = 100 - 5.5 + 0.125 * sqrt(2);
+    for (int n = 0; n < 2; n++) {
+        job made;
+        begin(&made);
+        mitre(want(&made, 50, 2), 5.5, 5.5, 1);
+        have(&made, needed + (n ? -1e-3 : 1e-9), 8, FRAME_NOT_GIVEN_INT);
+        ck_assert_int_eq(solved(&made, 1).boards_used, n ? 2 : 1);
+    }
+}
+END_TEST
+
+START_TEST(asking_to_share_costs_no_more) {
+    int saved = 0;
+    srand(11);
+    for (int n = 0; n < 60; n++) {
+        job made;
+        begin(&made);
+        const double runs[] = {0, 5.5, -5.5, 2.25};
+        for (int i = 0, kinds = 1 + rand() % 5; i < kinds; i++)
+            mitre(want(&made, 12 + rand() % 900 / 16.0, 1 + rand() % 6), runs[rand() % 4], runs[rand() % 4],
+                  rand() % 3 == 0);
+        for (int s = 0; s < 3; s++) have(&made, 96 + 24 * (rand() % 5), 5 + rand() % 2000 / 100.0, FRAME_NOT_GIVEN_INT);
+        if (n % 4 == 0) made.pieces[0].length_in = made.pieces[made.in.piece_count - 1].length_in;
+        if (n % 5 == 0) made.in.kept_offcut_in = 24, made.in.kept_foot_price = 0.1;
+        const frame_stock_plan_out apart = solved(&made, 0), shared = solved(&made, 1);
+        ck_assert_double_le(shared.net_cost, apart.net_cost + 1e-6);
+        ck_assert_double_le(shared.bound, shared.net_cost + 1e-9);
+        saved += shared.net_cost < apart.net_cost - 1e-6;
+    }
+    ck_assert_int_gt(saved, 0);
+}
+END_TEST
+
+START_TEST(cuts_that_cannot_be_are_refused) {
+    job made;
+    frame_stock_plan *plan;
+    begin(&made);
+    mitre(want(&made, 10, 2), 5.5, -5.5, 0);
+    have(&made, 96, 8, FRAME_NOT_GIVEN_INT);
+    made.in.share_cuts = 1;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_ptr_nonnull(strstr(frame_error_text(), "left_cut_in"));
+    made.pieces[0].length_in = 12;
+    made.pieces[0].cut_across_in = FRAME_NOT_GIVEN;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_REQUIRED);
+    ck_assert_ptr_nonnull(strstr(frame_error_text(), "cut_across_in"));
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("stock_plan");
     TCase *tests = tcase_create("all");
@@ -463,6 +554,10 @@ int main(void) {
     tcase_add_test(tests, watched_and_stopped);
     tcase_add_test(tests, the_same_plan_every_time);
     tcase_add_test(tests, what_cannot_be_cut_is_named);
+    tcase_add_test(tests, a_shared_mitre_saves_a_board);
+    tcase_add_test(tests, parallel_ends_nest_as_they_are);
+    tcase_add_test(tests, asking_to_share_costs_no_more);
+    tcase_add_test(tests, cuts_that_cannot_be_are_refused);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_NORMAL);
