@@ -385,6 +385,7 @@ START_TEST(other_refusals) {
     refused(FRAME_IMPOSSIBLE, "beams[1].at_in");
     beams[1].at_in = 103;
     solve();
+    finish();
     frame_floor_free(NULL);
 }
 END_TEST
