@@ -965,6 +965,8 @@ PAGES = (("page quoting ", "deck bearing by IRC 2015 (wood and metal)"), ("same 
 def plain(source):
     """A source without its address on the network and without the names of private sites, whose pages are called copies."""
     text = re.sub(r",? ?https?://\S+", "", source).strip().rstrip(";")
+    # Whoever wrote a text out again made a copy of it: one word for that, here as in results.
+    text = re.sub(r"\bsecondary trans\w+", "second-hand copy", re.sub(r"\btrans\w+bing\b", "copying", text))
     text = re.sub(r"^(City of [\w ]+ records), \S+", r"\1", text)
     for start, words in PAGES:
         if text.startswith(start):

@@ -10,6 +10,8 @@
 
 #include <frame/frame.h>
 
+#include "../scratch.h"
+
 #if __has_include(<glpk.h>)
 #include <dlfcn.h>
 #include <glpk.h>
@@ -189,9 +191,8 @@ static double by_glpk(glp_prob *model, double *cost) {
 }
 
 static double by_cbc(glp_prob *model, double *cost) {
-    char file[] = "/tmp/frame_cutting_XXXXXX.lp", command[200], line[300];
-    const int opened = mkstemps(file, 3);
-    if (opened < 0 || glp_write_lp_of(model, NULL, file)) return -1;
+    char file[300], command[400], line[300];
+    if (glp_write_lp_of(model, NULL, scratch_path(file, sizeof file, "cutting.lp"))) return -1;
     snprintf(command, sizeof command, "cbc %s sec %d solve 2>&1", file, LIMIT_S);
     *cost = NAN;
     const double begun = now_s();

@@ -8,6 +8,8 @@
 
 #include <frame/frame.h>
 
+#include "../scratch.h"
+
 static frame_building_roof roof;
 
 static frame_building_in describe(void) {
@@ -39,10 +41,10 @@ static char *read_file(const char *path) {
 }
 
 START_TEST(writes_three_whole_files) {
-    char folder[] = "/tmp/frame-packet-XXXXXX", path[64];
+    char folder[300], path[400];
     const frame_building_in in = describe();
     frame_packet *packet;
-    ck_assert_ptr_nonnull(mkdtemp(folder));
+    ck_assert_ptr_nonnull(scratch_folder(folder, sizeof folder, "packet"));
     ck_assert_msg(frame_building_packet(&in, &packet) == FRAME_OK, "%s", frame_error_text());
     ck_assert_int_eq(frame_packet_write(packet, folder), FRAME_OK);
     static const char *const files[] = {"index.html", "cuts.csv", "cuts.json"};

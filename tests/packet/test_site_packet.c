@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include "../building/random_site.h"
+#include "../scratch.h"
 
 static frame_framing *work(void) {
     dice d = {1};
@@ -59,8 +60,8 @@ END_TEST
 START_TEST(the_lists_are_there) {
     frame_framing *framing = work();
     frame_packet *packet;
-    char folder[] = "/tmp/frame-site-XXXXXX", path[200];
-    ck_assert_ptr_nonnull(mkdtemp(folder));
+    char folder[300], path[400];
+    ck_assert_ptr_nonnull(scratch_folder(folder, sizeof folder, "site"));
     ck_assert_int_eq(frame_framing_packet(framing, &packet), FRAME_OK);
     ck_assert_int_eq(frame_packet_write(packet, folder), FRAME_OK);
     static const char *const files[] = {"index.html",

@@ -8,7 +8,9 @@
 
 #include <frame/tape.h>
 
-static char made[] = "/tmp/frame_locale_XXXXXX";
+#include "../scratch.h"
+
+static char made[300];
 static int made_one;
 
 /* True when the process now writes 1.5 as 1,5. */
@@ -21,8 +23,8 @@ static int comma_now(const char *name) {
 
 /* A system without such a locale may still have what one is compiled from. */
 static int compile_one(void) {
-    char command[200];
-    if (!mkdtemp(made)) return 0;
+    char command[800];
+    if (!scratch_folder(made, sizeof made, "locale")) return 0;
     made_one = 1;
     snprintf(command, sizeof command, "localedef -i de_DE -f UTF-8 %s/de_DE.UTF-8 >%s/log 2>&1", made, made);
     if (system(command) != 0) return 0;
@@ -31,7 +33,7 @@ static int compile_one(void) {
 }
 
 static void remove_it(void) {
-    char command[80];
+    char command[400];
     setlocale(LC_ALL, "C");
     if (!made_one) return;
     snprintf(command, sizeof command, "rm -rf '%s'", made);
