@@ -13,13 +13,13 @@ FLOOR = {room: number for number, rooms in enumerate(FLOORS) for room in rooms}
 def room_of(path, source):
     relative = os.path.relpath(path, source)
     parts = relative.split(os.sep)
-    return parts[1] if parts[0] == "lib" else os.path.basename(path)[:-2]
+    return parts[1] if parts[0] == "lib" else parts[2].split(".")[0]
 
 
 def included(path):
     with open(path, encoding="utf-8") as file:
         for number, line in enumerate(file, 1):
-            found = re.match(r'#include (?:<frame/(\w+)\.h>|"(\w+)/\w+\.h"|"(\w+)_facts\.h")', line)
+            found = re.match(r'#include (?:<frame/(\w+)(?:/\w+)?\.h>|"(\w+)/\w+\.h"|"(\w+)_facts\.h")', line)
             if found:
                 yield number, next(group for group in found.groups() if group)
 

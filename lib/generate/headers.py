@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Reads include/frame/*.h and writes what follows from their field facts: C tables and validation, and api.json.
+"""Reads include/frame/*.h, and the parts that a room's header includes (include/frame/ROOM/*.h), and writes what follows from their field facts: C tables and validation, and api.json.
 
     headers.py INCLUDE_DIR OUTPUT_DIR [--list]
 
@@ -7,6 +7,7 @@
 """
 import json
 import os
+import re
 import sys
 
 import read_headers
@@ -24,6 +25,17 @@ def headers(include):
     if strangers:
         raise read_headers.Trouble("%s: not a room of the house: %s" % (folder, ", ".join(sorted(strangers))))
     return [(room, os.path.join(folder, room + ".h")) for room in ROOMS if room in present]
+
+
+def parts(room, path):
+    """The header itself, or, where it only gathers parts, those."""
+    with open(path, encoding="utf-8") as file:
+        names = re.findall(r"^#include <frame/%s/(\w+)\.h>$" % room, file.read(), re.M)
+    folder = path[:-2]
+    strangers = {name[:-2] for name in os.listdir(folder)} - set(names) if os.path.isdir(folder) else None
+    if strangers:
+        raise read_headers.Trouble("%s leaves out %s" % (path, ", ".join(sorted(strangers))))
+    return [os.path.join(folder, name + ".h") for name in names] + [path]
 
 
 def save(path, text):
@@ -77,7 +89,8 @@ def main(arguments):
                 version = dict(line.split()[1:3] for line in file if line.startswith("#define FRAME_VERSION_M") or
                                line.startswith("#define FRAME_VERSION_P"))
             continue
-        reader.read(path)
+        for part in parts(room, path):
+            reader.read(room, part)
     check_names(reader)
     os.makedirs(output, exist_ok=True)
     for room in rooms:

@@ -3,7 +3,6 @@
 Only what the project's own headers use is understood; anything else stops with file and line. Python's standard library
 only.
 """
-import os
 import re
 
 UNITS = (  # longest first: the unit is the end of the name
@@ -35,8 +34,7 @@ class Reader:
         self.elements = set()
 
     # -- one header ----------------------------------------------------------------------------------------------
-    def read(self, path):
-        room = os.path.basename(path)[:-2]
+    def read(self, room, path):
         with open(path, encoding="utf-8") as file:
             text = without_directives(file.read())
         self.path, self.text, self.room = path, text, room

@@ -4,8 +4,8 @@ set -eu
 include=$1/include
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-for header in "$include"/frame/*.h; do
-    name=frame/$(basename "$header")
+for header in "$include"/frame/*.h "$include"/frame/*/*.h; do
+    name=${header#"$include"/}
     printf '#include <%s>\n#include <%s>\nint nothing(void);\nint nothing(void) { return 0; }\n' "$name" "$name" >"$work/one.c"
     cp "$work/one.c" "$work/one.cc"
     for standard in c11 c17; do
