@@ -244,7 +244,7 @@ typedef struct frame_stock_plan_offcut {
     double length_in; /**< Its length. */
     double from_in;   /**< Where it begins on its board, from the hooked end. */
     double width_in;  /**< Width of the strip of a ripped board; not given of a whole one. */
-    double price;     /**< What it is worth; 0 when it is not kept or was on hand before. */
+    double price;     /**< What it is worth; 0 when it is not kept, was on hand before, or is left of a strip or of a board with defects. */
     frame_size size;  /**< Section of the board or, of a ripped one, of the strip; not given where no size fits. */
     int32_t board;    /**< The board it is left of, from 0. */
     frame_bool kept;  /**< Whether it is long enough to keep. */

@@ -25,10 +25,15 @@ void frame_effort_begin(frame_effort *effort, double limit_s, double most_steps)
                              .begun_s = by_clock ? now_s() : 0};
 }
 
+double frame_effort_left(const frame_effort *effort) {
+    if (effort->limit_of_all_s == FRAME_NOT_GIVEN) return FRAME_NOT_GIVEN;
+    return effort->limit_of_all_s - (now_s() - effort->begun_s);
+}
+
 void frame_effort_share(frame_effort *effort, int32_t searches) {
-    const double used_s = effort->limit_s == FRAME_NOT_GIVEN ? 0 : now_s() - effort->begun_s;
+    const double left_s = frame_effort_left(effort);
     effort->most = effort->spent + (effort->most_of_all - effort->spent) / searches;
-    if (effort->limit_s != FRAME_NOT_GIVEN) effort->limit_s = used_s + (effort->limit_of_all_s - used_s) / searches;
+    if (left_s != FRAME_NOT_GIVEN) effort->limit_s = effort->limit_of_all_s - left_s + left_s / searches;
     effort->over = effort->cancelled;
 }
 

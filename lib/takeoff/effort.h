@@ -20,6 +20,8 @@ typedef struct frame_effort {
 void frame_effort_begin(frame_effort *effort, double limit_s, double most_steps);
 /* For one of so many searches that are left: its share of what is left of the whole. */
 void frame_effort_share(frame_effort *effort, int32_t searches);
+/* What is left of the time limit, in seconds; FRAME_NOT_GIVEN without one. */
+double frame_effort_left(const frame_effort *effort);
 /* Adds steps; not 0 when the search is to stop. */
 int frame_effort_spend(frame_effort *effort, double steps);
 

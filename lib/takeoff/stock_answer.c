@@ -159,10 +159,10 @@ static frame_status write_pieces(writing *of, const frame_order_room *place, int
     return status;
 }
 
-/* What is left of a bought board is worth something, when it is one whole stick. */
-static double worth_per_in(const writing *of, const frame_cut_kind *kind, const frame_stock_length *stock) {
-    return kind->room_count == 1 && stock->price > 0 && stock->defect_count == 0 ? of->order->in->kept_foot_price / 12
-                                                                                 : 0;
+/* What is left of a bought board is worth something, when it is one whole stick; a strip is not what was bought by the
+ * foot, and the search counts on nothing for it. */
+static double worth_per_in(const writing *of, const frame_order_room *place, const frame_stock_length *stock) {
+    return place->strip < 0 && stock->price > 0 && stock->defect_count == 0 ? of->order->in->kept_foot_price / 12 : 0;
 }
 
 /* The pieces of a board, room by room, and what is left of each; *longest: of what is left. */
@@ -179,7 +179,7 @@ static frame_status write_rooms(writing *of, const frame_cut_pattern *pattern, i
         if (place->strip >= 0) status = write_strip(of, place, board);
         for (; !status && p < pattern->part_count && parts[p].room == r; p++) status = take_pieces(of, &parts[p]);
         if (!status) status = write_pieces(of, place, board, &at);
-        if (!status) status = write_offcut(of, place, board, at, worth_per_in(of, kind, stock), stock->size);
+        if (!status) status = write_offcut(of, place, board, at, worth_per_in(of, place, stock), stock->size);
         *longest = fmax(*longest, place->to_in - at);
     }
     return status;

@@ -22,8 +22,10 @@ typedef struct solving {
     frame_cut_plan plan;
     frame_effort effort;
     int64_t bound; /* in the smallest unit of money */
-    int proven, spare;
-    double lowest; /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
+    int proven;
+    int full_lengths; /* not 0: no search counted on shared cuts, though they might save something */
+    double lowest;  /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
+    double limit_s; /* of this search; FRAME_NOT_GIVEN without one */
 } solving;
 
 static frame_status not_enough(const solving *of, const frame_boards *boards, const frame_component *component) {
@@ -79,7 +81,7 @@ static frame_status search_all(solving *of) {
     const int32_t count = frame_component_count(job, component_of);
     frame_status status = FRAME_OK;
     of->proven = 1;
-    frame_effort_begin(&of->effort, in->time_limit_s, of->order.share > 0 ? MOST_STEPS / (SEARCHES - 1) : MOST_STEPS);
+    frame_effort_begin(&of->effort, of->limit_s, of->order.share > 0 ? MOST_STEPS / (SEARCHES - 1) : MOST_STEPS);
     of->effort.watch = in->watch;
     for (int32_t c = 0; !status && c < count; c++) {
         frame_component component;
@@ -163,9 +165,10 @@ static frame_status find(solving *of) {
     return status ? status : frame_cut_plan_merge(&of->plan, &of->order.job);
 }
 
-static void solving_begin(solving *of) {
+static void solving_begin(solving *of, double limit_s) {
     memset(of, 0, sizeof *of);
     of->lowest = FRAME_NOT_GIVEN;
+    of->limit_s = limit_s;
     frame_cut_plan_begin(&of->plan);
 }
 
@@ -190,11 +193,11 @@ static frame_status lay_out(const solving *of, const frame_answer *answer, doubl
 /* A search that counts on a share of what shared cuts could save at most: its plan takes the place of the best so far
  * when its boards hold their pieces all the same, for less. */
 static frame_status try_share(solving *best, const frame_stock_plan_in *in, const frame_answer *answer, double share,
-                              double *cost) {
+                              double limit_s, double *cost) {
     solving tried;
     double costs = 0;
     int fits = 0;
-    solving_begin(&tried);
+    solving_begin(&tried, limit_s);
     frame_status status = frame_order_make(&tried.order, in, share);
     if (!status) status = find(&tried);
     const int none = status == FRAME_IMPOSSIBLE;
@@ -208,6 +211,7 @@ static frame_status try_share(solving *best, const frame_stock_plan_in *in, cons
     if (!status && fits && costs < *cost - 1e-6) {
         const solving before = *best;
         tried.effort = best->effort;
+        tried.limit_s = best->limit_s;
         *best = tried, tried = before;
         *cost = costs;
     }
@@ -215,17 +219,27 @@ static frame_status try_share(solving *best, const frame_stock_plan_in *in, cons
     return none ? FRAME_OK : status;
 }
 
-/* The plan on full lengths is safe; those that count on shared cuts are cheaper when they can be laid so. What they
- * count on at first is all that could be saved, which gives the bound too; then what chains of four, three and two
- * pieces save. */
+/* The plan on full lengths is safe, and has had all the time it would have had without sharing, so asking to share
+ * never makes a plan dearer; those that count on shared cuts have what time it left, and are cheaper when they can be
+ * laid so. What they count on at first is all that could be saved, which gives the bound too; then what chains of four,
+ * three and two pieces save. */
 static frame_status share_cuts(solving *best, const frame_stock_plan_in *in, const frame_answer *answer) {
     static const double shares[SEARCHES - 1] = {1, 3.0 / 4, 2.0 / 3, 1.0 / 2};
     double cost = 0;
     int fits = 0;
     best->lowest = 0;
     frame_status status = lay_out(best, answer, &cost, &fits);
-    for (size_t s = 0; !status && s < SEARCHES - 1 && !best->effort.cancelled && cost > best->lowest + 1e-6; s++)
-        status = try_share(best, in, answer, shares[s], &cost);
+    best->full_lengths = cost > 1e-6; /* nothing can be saved of nothing */
+    for (size_t s = 0; !status && s < SEARCHES - 1 && !best->effort.cancelled && cost > best->lowest + 1e-6; s++) {
+        const double left_s = frame_effort_left(&best->effort);
+        const int limited = left_s != FRAME_NOT_GIVEN;
+        if (limited && left_s <= 0) {
+            best->effort.over = 1;
+            break;
+        }
+        best->full_lengths = 0;
+        status = try_share(best, in, answer, shares[s], limited ? left_s / (double)(SEARCHES - 1 - s) : left_s, &cost);
+    }
     return status;
 }
 
@@ -236,6 +250,7 @@ static frame_status write_out(solving *of, frame_answer *answer, frame_stock_pla
     if (!fits) return FRAME_INTERNAL;
     frame_stock_answer_figures(&of->order, &of->plan, answer, out);
     judge(of, out);
+    if (of->full_lengths) out->not_checked |= FRAME_BIT(FRAME_STOCK_UNCHECKED_ENDS);
     if (w) record(of->order.in, out, w);
     return FRAME_OK;
 }
@@ -243,6 +258,7 @@ static frame_status write_out(solving *of, frame_answer *answer, frame_stock_pla
 static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_plan_out *out, frame_working *w) {
     const frame_stock_plan_in *in = of->order.in;
     frame_status status = find(of);
+    of->full_lengths = in->share_cuts == 1;
     if (!status) status = compare(of, out);
     if (!status && in->share_cuts && in->method == FRAME_STOCK_METHOD_LEAST_COST) status = share_cuts(of, in, answer);
     return status ? status : write_out(of, answer, out, w);
@@ -271,8 +287,7 @@ static frame_status solve(const frame_stock_plan_in *in, frame_answer *answer, f
     solving of;
     frame_stock_plan_in from = *in;
     frame_stock_length *joined = NULL;
-    solving_begin(&of);
-    if (from.share_cuts && from.time_limit_s != FRAME_NOT_GIVEN) from.time_limit_s /= SEARCHES;
+    solving_begin(&of, from.time_limit_s);
     frame_status status = join_stock(&from, &joined);
     if (!status) status = frame_order_make(&of.order, &from, 0);
     if (!status) status = solve_with(&of, answer, out, w);

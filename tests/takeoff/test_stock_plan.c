@@ -254,6 +254,32 @@ START_TEST(ripped_from_wider_stock) {
 }
 END_TEST
 
+/* What is left of a strip is worth nothing, in the search as in the figures: else the long board would cost less. */
+START_TEST(a_strip_left_over_is_worth_nothing) {
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    frame_stock_plan_offcut offcut;
+    begin(&made);
+    frame_stock_piece *block = want(&made, 47, 1);
+    block->size = FRAME_SIZE(2, 4);
+    block->may_rip = 1;
+    have(&made, 96, 8.9, FRAME_NOT_GIVEN_INT)->size = FRAME_SIZE(2, 6);
+    have(&made, 192, 9, FRAME_NOT_GIVEN_INT)->size = FRAME_SIZE(2, 6);
+    made.in.kept_offcut_in = 24;
+    made.in.kept_foot_price = 0.5;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    verify(&made, plan);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_int_eq(out.optimal, 1);
+    ck_assert_double_eq(out.net_cost, 8.9);
+    ck_assert_int_eq(frame_stock_plan_offcut_at(plan, 0, &offcut), FRAME_OK);
+    ck_assert_int_eq(offcut.kept, 1);
+    ck_assert_double_eq(offcut.price, 0);
+    frame_stock_plan_free(plan);
+}
+END_TEST
+
 /* Of two ways that cost the same, the one with fewer boards. */
 START_TEST(ties_go_to_fewer_boards) {
     job made;
@@ -519,6 +545,35 @@ START_TEST(asking_to_share_costs_no_more) {
 }
 END_TEST
 
+/* A search that takes all the time it may leaves none for sharing: then the plan is that without, and says so. */
+START_TEST(no_time_left_to_share) {
+    static frame_stock_piece pieces[200];
+    job made;
+    frame_stock_plan *plan;
+    frame_stock_plan_out out;
+    begin_long(&made, pieces);
+    for (int i = 0; i < 200; i++) mitre(&pieces[i], 5.5, -5.5, 0);
+    made.in.time_limit_s = 0.2;
+    made.in.share_cuts = 1;
+    ck_assert_int_eq(frame_stock_plan_solve(&made.in, &plan, NULL), FRAME_OK);
+    frame_stock_plan_result(plan, &out);
+    ck_assert_int_eq(out.ended, FRAME_STOCK_END_TIME);
+    ck_assert_int_eq(out.optimal, 0);
+    ck_assert_double_eq(out.bound, 0); /* that of the plans on full lengths does not hold with shared cuts */
+    ck_assert(FRAME_HAS(out.not_checked, FRAME_STOCK_UNCHECKED_ENDS));
+    frame_stock_plan_free(plan);
+    begin(&made);
+    mitre(want(&made, 50, 2), 5.5, -5.5, 0);
+    have(&made, 96, 8, FRAME_NOT_GIVEN_INT);
+    made.in.time_limit_s = 60;
+    const frame_stock_plan_out shared = solved(&made, 1);
+    ck_assert_int_eq(shared.boards_used, 1);
+    ck_assert(!FRAME_HAS(shared.not_checked, FRAME_STOCK_UNCHECKED_ENDS));
+    made.in.method = FRAME_STOCK_METHOD_LONGEST;
+    ck_assert(FRAME_HAS(solved(&made, 1).not_checked, FRAME_STOCK_UNCHECKED_ENDS));
+}
+END_TEST
+
 START_TEST(cuts_that_cannot_be_are_refused) {
     job made;
     frame_stock_plan *plan;
@@ -548,6 +603,7 @@ int main(void) {
     tcase_add_test(tests, a_kept_offcut_is_worth_something);
     tcase_add_test(tests, spliced_over_bearings);
     tcase_add_test(tests, ripped_from_wider_stock);
+    tcase_add_test(tests, a_strip_left_over_is_worth_nothing);
     tcase_add_test(tests, ties_go_to_fewer_boards);
     tcase_add_test(tests, simple_ways);
     tcase_add_test(tests, random_mixtures);
@@ -557,6 +613,7 @@ int main(void) {
     tcase_add_test(tests, a_shared_mitre_saves_a_board);
     tcase_add_test(tests, parallel_ends_nest_as_they_are);
     tcase_add_test(tests, asking_to_share_costs_no_more);
+    tcase_add_test(tests, no_time_left_to_share);
     tcase_add_test(tests, cuts_that_cannot_be_are_refused);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
