@@ -89,6 +89,8 @@ typedef struct frame_cut_plan {
     int spare;
 } frame_cut_plan;
 
+/* The largest whole number that divides both; the other when one is 0. */
+int64_t frame_cut_common_divisor(int64_t a, int64_t b);
 /* The least cost a plan can have that costs at least so much. */
 int64_t frame_cut_round_up(const frame_cut_job *job, double cost);
 /* The most a plan costs that costs less than below, where below is a cost or, for less money, a multiple of money_unit.

@@ -8,19 +8,10 @@
 enum { MOST_NUMBERS = 4 << 20, COARSE_CELLS = 4096 };
 static const double MOST_BRANCHES = 2e6;
 
-static int64_t common_divisor(int64_t a, int64_t b) {
-    while (b) {
-        const int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 static void choose_unit(frame_filling *filling) {
     int64_t unit = 0;
     for (size_t i = 0; i < filling->count; i++)
-        unit = common_divisor(filling->job->items[filling->first + i].size, unit);
+        unit = frame_cut_common_divisor(filling->job->items[filling->first + i].size, unit);
     if (unit < 1) unit = 1;
     const int64_t rows = (int64_t)filling->count + 1;
     filling->exact = filling->largest / unit < MOST_NUMBERS / rows;
@@ -135,20 +126,21 @@ static void follow(frame_filling *filling, size_t cell, size_t from) {
     }
 }
 
-typedef struct search {
+/* A search through the fillings worth at least least. Worths are whole numbers: a filling worth more than one that was
+ * found is worth at least one more. */
+typedef struct walk {
     frame_filling *filling;
-    double best;
-    double branches;
-} search;
+    uint32_t *trial; /* counts of the filling at hand; all 0 to begin */
+    double least;    /* a visit may raise it */
+    double branches, most_branches;
+    frame_filling_visit visit;
+    void *user;
+} walk;
 
-/* Tries the most of an item first, and no branch that the table says cannot do better. */
-static void try_stage(search *of, size_t s, int64_t room, double worth) {
-    frame_filling *filling = of->filling;
-    if (s == filling->stages) {
-        of->best = worth;
-        memcpy(filling->counts, filling->trial, filling->count * sizeof *filling->counts);
-        return;
-    }
+/* Tries the most of an item first, and no branch that the table says cannot do. Gives 0 when it was stopped. */
+static int walk_stage(walk *of, size_t s, int64_t room, double worth) {
+    const frame_filling *filling = of->filling;
+    if (s == filling->stages) return of->visit(of->user, of->trial, worth);
     const frame_filling_stage *stage = &filling->stage[s];
     const double *next = filling->table + (s + 1) * (filling->cells + 1);
     int64_t n = room / stage->size;
@@ -156,12 +148,37 @@ static void try_stage(search *of, size_t s, int64_t room, double worth) {
     for (; n >= 0; n--) {
         const int64_t rest = room - n * stage->size;
         const double reached = worth + stage->worth * (double)n;
-        if (reached + next[rest / filling->unit] <= of->best) continue;
-        if (++of->branches > filling->most_branches) return;
-        filling->trial[stage->item - filling->first] = (uint32_t)n;
-        try_stage(of, s + 1, rest, reached);
+        if (reached + next[rest / filling->unit] < of->least) continue;
+        if (++of->branches > of->most_branches) return 0;
+        of->trial[stage->item - filling->first] = (uint32_t)n;
+        if (!walk_stage(of, s + 1, rest, reached)) return 0;
     }
-    filling->trial[stage->item - filling->first] = 0;
+    of->trial[stage->item - filling->first] = 0;
+    return 1;
+}
+
+/* A walk to the filling worth most: each one found is kept, and only those worth more are of interest. */
+static int keep_best(void *user, const uint32_t *counts, double worth) {
+    walk *of = user;
+    memcpy(of->filling->counts, counts, of->filling->count * sizeof *counts);
+    of->least = worth + 1;
+    return 1;
+}
+
+/* Ready to walk to the filling worth most, when it is worth more than more_than; user is still to be the walk. */
+static walk walk_to_best(frame_filling *filling, double more_than) {
+    memset(filling->trial, 0, filling->count * sizeof *filling->trial);
+    return (walk){.filling = filling,
+                  .trial = filling->trial,
+                  .least = floor(more_than) + 1,
+                  .most_branches = filling->most_branches,
+                  .visit = keep_best};
+}
+
+/* What a walk to the best has come to. */
+static double best_of(const walk *of, double more_than) {
+    of->filling->steps += of->branches;
+    return of->least > floor(more_than) + 1 ? of->least - 1 : more_than;
 }
 
 double frame_filling_best(frame_filling *filling, int64_t room, double more_than) {
@@ -172,12 +189,10 @@ double frame_filling_best(frame_filling *filling, int64_t room, double more_than
         follow(filling, (size_t)(room / filling->unit), 0);
         return frame_filling_bound(filling, room);
     }
-    search of = {filling, more_than, 0};
-    memset(filling->trial, 0, filling->count * sizeof *filling->trial);
-    try_stage(&of, 0, room, 0);
-    filling->steps += of.branches;
-    filling->complete = of.branches <= filling->most_branches;
-    return of.best;
+    walk of = walk_to_best(filling, more_than);
+    of.user = &of;
+    filling->complete = walk_stage(&of, 0, room, 0);
+    return best_of(&of, more_than);
 }
 
 /* As frame_filling_best with the first item given; in an exact table without trying. */
@@ -200,49 +215,23 @@ static double follow_from(frame_filling *filling, int64_t room, size_t stage) {
 double frame_filling_from(frame_filling *filling, int64_t room, size_t stage, double more_than) {
     const frame_filling_stage *of = &filling->stage[stage];
     if (filling->exact) return follow_from(filling, room, stage);
-    search of_stage = {filling, more_than, 0};
-    memset(filling->trial, 0, filling->count * sizeof *filling->trial);
+    walk from = walk_to_best(filling, more_than);
+    from.user = &from;
     for (int32_t n = 1; n <= of->most && n * of->size <= room; n++) {
         const int64_t rest = room - n * of->size;
         const double *next = filling->table + (stage + 1) * (filling->cells + 1);
-        if (of->worth * n + next[rest / filling->unit] <= of_stage.best) continue;
+        if (of->worth * n + next[rest / filling->unit] < from.least) continue;
         filling->trial[of->item - filling->first] = (uint32_t)n;
-        try_stage(&of_stage, stage + 1, rest, of->worth * n);
+        if (!walk_stage(&from, stage + 1, rest, of->worth * n)) break;
     }
-    filling->steps += of_stage.branches;
-    return of_stage.best;
+    return best_of(&from, more_than);
 }
 
-typedef struct walk {
-    frame_filling *filling;
-    uint32_t *trial; /* its own: a visit may begin another walk */
-    double least;
-    frame_filling_visit visit;
-    void *user;
-} walk;
-
-static int walk_stage(const walk *of, size_t s, int64_t room, double worth) {
-    frame_filling *filling = of->filling;
-    if (s == filling->stages) return of->visit(of->user, of->trial, worth);
-    const frame_filling_stage *stage = &filling->stage[s];
-    const double *next = filling->table + (s + 1) * (filling->cells + 1);
-    int64_t n = room / stage->size;
-    if (n > stage->most) n = stage->most;
-    for (; n >= 0; n--) {
-        const int64_t rest = room - n * stage->size;
-        const double reached = worth + stage->worth * (double)n;
-        if (reached + next[rest / filling->unit] < of->least) continue;
-        filling->steps++;
-        of->trial[stage->item - filling->first] = (uint32_t)n;
-        if (!walk_stage(of, s + 1, rest, reached)) return 0;
-    }
-    of->trial[stage->item - filling->first] = 0;
-    return 1;
-}
-
-int frame_filling_walk(frame_filling *filling, int64_t room, double least, frame_filling_visit visit, void *user) {
-    const walk of = {filling, frame_take_zeroed(filling->count + 1, sizeof(uint32_t)), least, visit, user};
-    const int complete = of.trial && walk_stage(&of, 0, room, 0);
-    frame_give(of.trial);
+int frame_filling_walk(frame_filling *filling, int64_t room, double least, uint32_t *trial, frame_filling_visit visit,
+                       void *user) {
+    walk of = {filling, trial, least, 0, INFINITY, visit, user};
+    memset(trial, 0, filling->count * sizeof *trial);
+    const int complete = walk_stage(&of, 0, room, 0);
+    filling->steps += of.branches;
     return complete;
 }

@@ -52,8 +52,9 @@ double frame_filling_best(frame_filling *filling, int64_t room, double more_than
 double frame_filling_from(frame_filling *filling, int64_t room, size_t stage, double more_than);
 
 /* Calls visit for every filling worth at least least, counts by item of the group; visit gives 0 to stop. Gives 0 when
- * it was stopped. */
+ * it was stopped. trial: room for the counts, of this walk alone, since a visit may begin another. */
 typedef int (*frame_filling_visit)(void *user, const uint32_t *counts, double worth);
-int frame_filling_walk(frame_filling *filling, int64_t room, double least, frame_filling_visit visit, void *user);
+int frame_filling_walk(frame_filling *filling, int64_t room, double least, uint32_t *trial, frame_filling_visit visit,
+                       void *user);
 
 #endif

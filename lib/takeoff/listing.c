@@ -14,7 +14,9 @@ void frame_listing_give(frame_listing *listing) {
     frame_array_give(&listing->patterns);
     frame_array_give(&listing->parts);
     frame_give(listing->chosen);
+    frame_give(listing->trials);
     listing->chosen = NULL;
+    listing->trials = NULL;
 }
 
 static int list_room(frame_listing *listing, uint32_t room, double worth);
@@ -82,7 +84,8 @@ static int list_room(frame_listing *listing, uint32_t room, double worth) {
     const frame_cut_room *of = &listing->job->rooms[kind->room_first + room];
     frame_filling *filling = frame_relaxed_filling(listing->relaxed, of);
     room_visit visiting = {listing, filling, room, worth};
-    return frame_filling_walk(filling, of->size, listing->beyond - worth - rest, visit, &visiting);
+    return frame_filling_walk(filling, of->size, listing->beyond - worth - rest,
+                              listing->trials + room * listing->job->item_count, visit, &visiting);
 }
 
 frame_status frame_listing_make(frame_listing *listing, frame_relaxed *relaxed, int64_t below, size_t most) {
@@ -93,8 +96,9 @@ frame_status frame_listing_make(frame_listing *listing, frame_relaxed *relaxed, 
     listing->relaxed = relaxed;
     listing->status = FRAME_OK;
     if (!listing->chosen) listing->chosen = frame_take(job->item_count * job->most_rooms * sizeof *listing->chosen);
+    if (!listing->trials) listing->trials = frame_take(job->item_count * job->most_rooms * sizeof *listing->trials);
     double *charges = frame_take(job->kind_count * sizeof *charges);
-    if (!listing->chosen || !charges) {
+    if (!listing->chosen || !listing->trials || !charges) {
         frame_give(charges);
         return FRAME_NO_MEMORY;
     }

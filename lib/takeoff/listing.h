@@ -16,6 +16,7 @@ typedef struct frame_listing {
     /* while it is made */
     const frame_relaxed *relaxed;
     frame_cut_part *chosen;
+    uint32_t *trials; /* of each room of a kind: counts of the walk through its fillings */
     size_t chosen_count;
     int32_t kind;
     uint32_t room;

@@ -90,15 +90,6 @@ void frame_order_give(frame_order *order) {
     for (size_t i = 0; i < sizeof lists / sizeof *lists; i++) frame_array_give(lists[i]);
 }
 
-static int64_t common_divisor(int64_t a, int64_t b) {
-    while (b) {
-        const int64_t rest = a % b;
-        a = b;
-        b = rest;
-    }
-    return a;
-}
-
 /* Makes money count first and boards second; and the step in which money comes. */
 static void weigh(frame_order *order) {
     frame_cut_kind *kinds = order->kinds.items;
@@ -107,11 +98,11 @@ static void weigh(frame_order *order) {
     while (unit < MOST_UNIT && unit <= 32 * order->most_boards) unit *= 2;
     if (unit <= 32 * order->most_boards) unit = 1;
     for (size_t k = 0; k < order->kinds.count; k++) {
-        step = common_divisor(kinds[k].cost, step);
+        step = frame_cut_common_divisor(kinds[k].cost, step);
         kinds[k].cost = kinds[k].cost * unit + (unit > 1);
     }
     for (size_t c = 0; c < order->choices.count; c++) {
-        step = common_divisor(choices[c].cost, step);
+        step = frame_cut_common_divisor(choices[c].cost, step);
         choices[c].cost *= unit;
     }
     order->job.money_unit = unit;

@@ -60,6 +60,15 @@ frame_status frame_cut_plan_copy(frame_cut_plan *to, const frame_cut_plan *from)
     return FRAME_OK;
 }
 
+int64_t frame_cut_common_divisor(int64_t a, int64_t b) {
+    while (b) {
+        const int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
 int64_t frame_cut_round_up(const frame_cut_job *job, double cost) {
     /* Less the boards, what is left is money; it is rounded up to a multiple of its step. */
     const double step = (double)job->money_step * (double)job->money_unit;

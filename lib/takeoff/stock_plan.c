@@ -24,8 +24,8 @@ typedef struct solving {
     int64_t bound; /* in the smallest unit of money */
     int proven;
     int full_lengths; /* not 0: no search counted on shared cuts, though they might save something */
-    double lowest;  /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
-    double limit_s; /* of this search; FRAME_NOT_GIVEN without one */
+    double lowest;    /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
+    double limit_s;   /* of this search; FRAME_NOT_GIVEN without one */
 } solving;
 
 static frame_status not_enough(const solving *of, const frame_boards *boards, const frame_component *component) {
