@@ -1,13 +1,10 @@
 /* Which joist to buy: every choice is a joist_check; then they are ranked, and each says why it loses. */
 #include <math.h>
-#include <stdio.h>
-#include <string.h>
 
-#include "base/answer.h"
 #include "base/error.h"
-#include "base/number.h"
 #include "material/lumber.h"
 #include "strength/refusals.h"
+#include "strength/trials.h"
 #include "strength_facts.h"
 #include "working/calculation.h"
 
@@ -15,16 +12,11 @@ static const frame_size usual_sizes[] = {FRAME_SIZE(2, 6), FRAME_SIZE(2, 8), FRA
 static const double usual_spacings[] = {12, 16, 19.2, 24};
 
 typedef struct joist_trial {
+    frame_trial trial;
     frame_joist_check_in check;
     frame_joist_sizes_option option;
-    frame_known known;
-    int32_t spare;
-    char refusal[200]; /* why it could not be checked; empty when it was */
 } joist_trial;
 
-static int has(int32_t value) {
-    return value != FRAME_NOT_GIVEN_INT;
-}
 static int is_given(double value) {
     return value != FRAME_NOT_GIVEN;
 }
@@ -43,8 +35,8 @@ static void set_choice(const frame_joist_sizes_in *in, const frame_joist_choice 
                        frame_joist_check_in *check) {
     const int own = is_given(choice->fb_psi);
     check->size = choice->size, check->spacing_in = spacing;
-    check->species = has(choice->species) || own ? choice->species : in->species;
-    check->grade = has(choice->grade) || own ? choice->grade : in->grade;
+    check->species = frame_trial_has(choice->species) || own ? choice->species : in->species;
+    check->grade = frame_trial_has(choice->grade) || own ? choice->grade : in->grade;
     check->width_in = choice->width_in, check->depth_in = choice->depth_in;
     check->fb_psi = choice->fb_psi, check->fv_psi = choice->fv_psi;
     check->fc_perp_psi = choice->fc_perp_psi, check->e_psi = choice->e_psi;
@@ -53,7 +45,7 @@ static void set_choice(const frame_joist_sizes_in *in, const frame_joist_choice 
 /* True depth, and board feet in a foot of length by nominal size, by true size without one. */
 static frame_status find_size(const frame_joist_choice *choice, double *depth, double *board_feet) {
     double thickness, width;
-    if (!has(choice->size)) {
+    if (!frame_trial_has(choice->size)) {
         if (!is_given(choice->width_in) || !is_given(choice->depth_in))
             return frame_lacks("size", "a nominal size, or width_in and depth_in");
         *depth = choice->depth_in;
@@ -68,30 +60,26 @@ static frame_status find_size(const frame_joist_choice *choice, double *depth, d
 }
 
 /* A foot of joist stands for so many square feet of plan; a rafter is longer than its plan. */
-static void price(const frame_joist_choice *choice, const frame_joist_sizes_in *in, double board_feet,
-                  frame_joist_sizes_option *o) {
-    const double slope = is_given(in->slope) ? in->slope : 0, feet = sqrt(1 + slope * slope) / (o->spacing_in / 12);
-    o->board_feet_per_ft2 = board_feet * feet;
-    if (is_given(choice->price_per_ft)) o->cost_per_ft2 = choice->price_per_ft * feet;
+static void price(const frame_joist_choice *choice, const frame_joist_sizes_in *in, double board_feet, joist_trial *t) {
+    const double slope = is_given(in->slope) ? in->slope : 0;
+    const double feet = sqrt(1 + slope * slope) / (t->option.spacing_in / 12);
+    frame_trial_price(board_feet, feet, choice->price_per_ft, &t->trial);
+    t->option.board_feet_per_ft2 = t->trial.board_feet, t->option.cost_per_ft2 = t->trial.cost;
 }
 
 static void take(const frame_joist_check_out *found, joist_trial *t) {
     frame_joist_sizes_option *o = &t->option;
-    t->known = found->known;
-    o->passes = found->passes, o->governs = found->governs, o->ratio = found->ratio;
+    t->trial.known = found->known;
+    t->trial.passes = o->passes = found->passes, t->trial.governs = o->governs = found->governs;
+    t->trial.ratio = o->ratio = found->ratio;
     o->bending_ratio = found->bending_ratio, o->shear_ratio = found->shear_ratio;
     o->bearing_ratio = found->bearing_ratio, o->deflection_ratio = found->deflection_ratio;
     o->bearing_needed_in = found->bearing_needed_in;
 }
 
-/* What is missing or contradictory is the caller's to mend; what one lumber cannot do is that choice's reason. */
-static int is_of_choice(frame_status status) {
-    return status == FRAME_NO_VALUE || status == FRAME_OUTSIDE_SCOPE || status == FRAME_REFUSED;
-}
-
 static frame_status try_one(const frame_joist_sizes_in *in, const frame_joist_choice *choice, size_t place,
                             double spacing, frame_array *trials) {
-    joist_trial t = {.known = FRAME_KNOWN_MEMORY};
+    joist_trial t;
     frame_joist_check_out found;
     double depth, board_feet;
     frame_struct_blank(&frame_joist_sizes_option_facts, &t.option);
@@ -102,13 +90,11 @@ static frame_status try_one(const frame_joist_sizes_in *in, const frame_joist_ch
     t.option.size = choice->size, t.option.spacing_in = spacing, t.option.choice = (int32_t)place;
     t.option.species = t.check.species, t.option.grade = t.check.grade, t.option.name = choice->name;
     t.option.passes = 0;
-    price(choice, in, board_feet, &t.option);
+    frame_trial_begin(1, &t.trial);
+    price(choice, in, board_feet, &t);
     status = frame_joist_check(&t.check, &found, NULL);
-    if (status && !is_of_choice(status)) return status;
-    if (status)
-        snprintf(t.refusal, sizeof t.refusal, "%s", frame_error_text());
-    else
-        take(&found, &t);
+    if (!status) take(&found, &t);
+    if (frame_trial_refused(status, &t.trial)) return status;
     return frame_array_push(trials, &t) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
@@ -122,18 +108,13 @@ static frame_status try_choice(const frame_joist_sizes_in *in, const frame_joist
     return status;
 }
 
-/* A failure of a choice's own field gets its place in the list before its name. */
-static frame_status within_choice(frame_status status, size_t place) {
-    if (status == FRAME_NO_MEMORY || !frame_field_find(&frame_joist_choice_facts, frame_error_field())) return status;
-    return frame_fail_within("choices[%zu].", place);
-}
-
 static frame_status try_all(const frame_joist_sizes_in *in, frame_array *trials) {
     frame_status status = FRAME_OK;
     for (size_t i = 0; i < in->choice_count; i++) {
         frame_joist_choice choice;
         frame_joist_choice_item(in->choices, i, &choice);
-        if ((status = try_choice(in, &choice, i, trials))) return within_choice(status, i);
+        if ((status = try_choice(in, &choice, i, trials)))
+            return frame_trial_within(status, &frame_joist_choice_facts, i);
     }
     for (size_t i = 0; i < 4 && !in->choice_count && !status; i++) {
         frame_joist_choice choice;
@@ -147,69 +128,26 @@ static frame_status try_all(const frame_joist_sizes_in *in, frame_array *trials)
     return status;
 }
 
-static double measure(int by_cost, const frame_joist_sizes_option *o) {
-    return by_cost ? o->cost_per_ft2 : o->board_feet_per_ft2;
-}
-
-static int comes_before(int by_cost, const frame_joist_sizes_option *x, const frame_joist_sizes_option *y) {
-    if (x->passes != y->passes) return x->passes;
-    if (x->passes && measure(by_cost, x) != measure(by_cost, y)) return measure(by_cost, x) < measure(by_cost, y);
-    if (is_given(x->ratio) != is_given(y->ratio)) return is_given(x->ratio);
-    return x->ratio < y->ratio;
-}
-
-/* Insertion: stable, and choices are few. */
-static void rank(int by_cost, joist_trial *trials, size_t count) {
-    for (size_t i = 1; i < count; i++) {
-        const joist_trial moved = trials[i];
-        size_t at = i;
-        for (; at > 0 && comes_before(by_cost, &moved.option, &trials[at - 1].option); at--)
-            trials[at] = trials[at - 1];
-        trials[at] = moved;
-    }
-}
-
-static const char *reason_of(int by_cost, const joist_trial *t, const joist_trial *best, frame_answer *answer) {
-    char words[300], number[32];
-    const frame_joist_sizes_option *o = &t->option;
-    if (t->refusal[0]) {
-        snprintf(words, sizeof words, "not checked: %s", t->refusal);
-    } else if (!o->passes) {
-        frame_number_print(o->ratio, 3, number, sizeof number);
-        snprintf(words, sizeof words, "fails in %s: %s of what is allowed", frame_word_text("governing", o->governs),
-                 number);
-    } else if (t == best) {
-        snprintf(words, sizeof words, "%s of those that hold", by_cost ? "the cheapest" : "the fewest board feet");
-    } else {
-        frame_number_print(measure(by_cost, o) - measure(by_cost, &best->option), 3, number, sizeof number);
-        snprintf(words, sizeof words, "holds, and %s %s more than the best on a square foot%s",
-                 by_cost ? "costs" : "takes", number, by_cost ? "" : ", in board feet");
-    }
-    return frame_answer_text(answer, words);
-}
-
-static frame_status give_options(int by_cost, const frame_array *trials, frame_answer *answer) {
+static frame_status give_options(const frame_trials_sum *sum, const frame_array *trials, frame_answer *answer) {
     const joist_trial *all = trials->items;
     for (size_t i = 0; i < trials->count; i++) {
         frame_joist_sizes_option *option = frame_answer_add(answer, 0);
         if (!option) return FRAME_NO_MEMORY;
         *option = all[i].option;
-        option->reason = reason_of(by_cost, &all[i], &all[0], answer);
+        option->reason = frame_trial_reason(sum, &all[i].trial, &all[0].trial, " on a square foot", answer);
         option->name = frame_answer_text(answer, all[i].option.name);
     }
     return FRAME_OK;
 }
 
-static void give_best(int by_cost, const frame_joist_sizes_in *in, const frame_array *trials,
+static void give_best(const frame_trials_sum *sum, const frame_joist_sizes_in *in, const joist_trial *first,
                       frame_joist_sizes_out *out) {
-    const joist_trial *all = trials->items;
-    out->tried_count = (int32_t)trials->count;
-    out->passing_count = 0;
-    for (size_t i = 0; i < trials->count; i++) out->passing_count += all[i].option.passes;
-    out->passes = out->passing_count > 0;
-    out->known = all[0].known;
+    const frame_joist_sizes_option *best = &first->option;
+    out->tried_count = sum->tried, out->passing_count = sum->passing;
+    out->passes = sum->passing > 0;
+    out->known = first->trial.known;
     out->cautions = FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_CODE) | FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_SHEATHING);
-    if (!by_cost) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_BOARD_FEET);
+    if (!sum->by_cost) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_BOARD_FEET);
     if (!out->passes) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_NONE);
     if (out->known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_MEMORY);
     out->not_checked = FRAME_BIT(FRAME_JOIST_SIZES_UNCHECKED_LOCAL) | FRAME_BIT(FRAME_JOIST_SIZES_UNCHECKED_CUTS) |
@@ -217,16 +155,14 @@ static void give_best(int by_cost, const frame_joist_sizes_in *in, const frame_a
     if (in->use == FRAME_USE_FLOOR || in->use == FRAME_USE_DECK)
         out->not_checked |= FRAME_BIT(FRAME_JOIST_SIZES_UNCHECKED_VIBRATION);
     if (!out->passes) return;
-    const frame_joist_sizes_option *best = &all[0].option;
     out->size = best->size, out->spacing_in = best->spacing_in, out->ratio = best->ratio;
     out->board_feet_per_ft2 = best->board_feet_per_ft2;
-    out->cost_per_ft2 = by_cost ? best->cost_per_ft2 : FRAME_NOT_GIVEN;
+    out->cost_per_ft2 = sum->by_cost ? best->cost_per_ft2 : FRAME_NOT_GIVEN;
 }
 
 static frame_status record_best(const joist_trial *best, frame_working *record) {
     frame_joist_check_out again;
-    if (!record || best->refusal[0]) return FRAME_OK;
-    FRAME_HEADING(record, best->option.passes ? "The best choice" : "The choice that is nearest to holding");
+    if (!frame_trial_heading(&best->trial, record)) return FRAME_OK;
     FRAME_ENTER(record);
     const frame_status status = frame_joist_check(&best->check, &again, record);
     FRAME_LEAVE(record);
@@ -236,16 +172,14 @@ static frame_status record_best(const joist_trial *best, frame_working *record) 
 static frame_status solve(const frame_joist_sizes_in *in, frame_answer *answer, frame_joist_sizes_out *out,
                           frame_working *record) {
     frame_array trials = {.item_size = sizeof(joist_trial)};
-    int by_cost = 1;
+    frame_trials_sum sum;
     frame_status status = try_all(in, &trials);
     if (!status) {
-        for (size_t i = 0; i < trials.count; i++)
-            by_cost &= is_given(FRAME_ITEM(joist_trial, trials, i).option.cost_per_ft2);
-        rank(by_cost, trials.items, trials.count);
-        give_best(by_cost, in, &trials, out);
-        status = give_options(by_cost, &trials, answer);
-        if (!status) status = record_best(trials.items, record);
+        frame_trials_rank(&trials, &sum);
+        give_best(&sum, in, trials.items, out);
+        status = give_options(&sum, &trials, answer);
     }
+    if (!status) status = record_best(trials.items, record);
     frame_array_give(&trials);
     return status;
 }
