@@ -132,14 +132,15 @@ static void record_plate(const frame_column_check_in *in, const frame_member *m,
     FRAME_TABLE(record, F_c_perp, F_p, "psi", "design value of the plate across the grain", source);
     FRAME_TABLE(record, C_M_p, in->service == FRAME_SERVICE_WET ? 0.67 : 1, "", "wet service factor on F_c-perp",
                 "NDS Supplement table 4A");
+    FRAME_TABLE(record, C_t_p, m->temperature_stress, "", "temperature factor on F_c-perp", "NDS 2018 table 2.3.3");
     FRAME_STEP(record, l_b, n * b, "in", "length of bearing along the plate", "");
     const int away = !in->plate_end && l_b < 6;
     FRAME_TABLE(record, C_b, away ? (l_b + 0.375) / l_b : 1, "",
                 "bearing area factor, (l_b + 0.375)/l_b away from the ends", "NDS 2018 3.10.4 (from memory)");
     FRAME_TABLE(record, k_p, lrfd ? FRAME_FORMAT_KF(FRAME_FORMAT_FC_PERP) * FRAME_FORMAT_PHI(FRAME_FORMAT_FC_PERP) : 1,
                 "", lrfd ? "K_F phi" : "1 in allowable stress design", FRAME_FORMAT_SOURCE);
-    FRAME_STEP(record, F_c_perp_prime, F_c_perp * C_M_p * C_b * k_p, "psi", "adjusted design value across the grain",
-               "NDS 2018 table 4.3.1");
+    FRAME_STEP(record, F_c_perp_prime, F_c_perp * C_M_p * C_t_p * C_b * k_p, "psi",
+               "adjusted design value across the grain", "NDS 2018 table 4.3.1");
     FRAME_STEP(record, bearing_ratio, f_c / F_c_perp_prime, "", "share of the plate's bearing strength used",
                "NDS 2018 3.10.2");
     out->plate_fc_perp_adjusted_psi = F_c_perp_prime;

@@ -81,6 +81,9 @@ START_TEST(plates) {
     in.plate_end = 0;
     out = run(&in);
     ck_assert_double_eq_tol(out.plate_fc_perp_adjusted_psi, 425 * (3.5 + 0.375) / 3.5, 1e-9);
+    in.temperature = FRAME_TEMPERATURE_125F; /* the plate is as hot as its post: C_t 0.8 (NDS table 2.3.3, dry) */
+    ck_assert_double_eq_tol(run(&in).plate_fc_perp_adjusted_psi, 0.8 * 425 * (3.5 + 0.375) / 3.5, 1e-9);
+    in.temperature = FRAME_TEMPERATURE_100F;
     in.plate_fc_perp_psi = 300;
     refused(&in, FRAME_CONFLICT, "plate_fc_perp_psi");
     in.plate_species = FRAME_NOT_GIVEN_INT, in.plate_end = 1;
