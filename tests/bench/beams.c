@@ -118,9 +118,15 @@ int main(int count, char **words) {
         frame_beam *beam = model_of(in);
         if (rival && !race(beam, rival, quick ? 1 : i ? 5 : 200, &ours, &theirs)) return 1;
         if (!quick) {
-            printf("beam_solve, C, %6zu spans %24.3f ms", sizes[i], 1e3 * time_call(&in, i ? 3 : 100));
-            in.pattern = 1;
-            printf("   with patterns %8.3f ms\n", 1e3 * time_call(&in, i ? 3 : 100));
+            static double few[2]; /* of the first size: work is to grow as the spans do, a hundredfold */
+            for (int pattern = 0; pattern <= 1; pattern++) {
+                in.pattern = pattern;
+                const double time = time_call(&in, i ? 3 : 100);
+                printf("beam_solve, C, %6zu spans%s %24.3f ms", sizes[i], pattern ? ", patterns" : "", 1e3 * time);
+                if (i) printf("   %6.1f x the time of %zu spans", time / few[pattern], sizes[0]);
+                printf("\n");
+                if (!i) few[pattern] = time;
+            }
             if (rival)
                 printf("   its equations alone %28.3f ms   %6.2f x LAPACK dpbsv (%.3f ms)\n", 1e3 * ours, ours / theirs,
                        1e3 * theirs);
