@@ -19,21 +19,8 @@ static frame_status check_given(const frame_bearing_check_in *in) {
 static frame_status find_member(const frame_bearing_check_in *in, frame_member *m) {
     const int user = frame_given(in->fc_psi);
     const double unused = user ? 1 : FRAME_NOT_GIVEN;
-    const frame_member_ask ask = {.size = in->size,
-                                  .species = in->species,
-                                  .grade = in->grade,
-                                  .plies = in->plies,
-                                  .turned = FRAME_TURNED_ON_EDGE,
-                                  .service = in->service,
-                                  .incised = in->incised,
-                                  .temperature = in->temperature,
-                                  .width_in = in->width_in,
-                                  .depth_in = in->depth_in,
-                                  .fb_psi = unused,
-                                  .fv_psi = unused,
-                                  .fc_perp_psi = in->fc_perp_psi,
-                                  .e_psi = unused,
-                                  .e_min_psi = FRAME_NOT_GIVEN};
+    const frame_member_ask ask = {FRAME_MEMBER_ON_EDGE(in),       .fb_psi = unused, .fv_psi = unused,
+                                  .fc_perp_psi = in->fc_perp_psi, .e_psi = unused,  .e_min_psi = FRAME_NOT_GIVEN};
     frame_status status = check_given(in);
     if (!status) status = frame_member_find(&ask, m);
     if (!status && user) m->lumber.fc_psi = in->fc_psi, m->lumber.size_factor_fc = 1;
@@ -107,12 +94,13 @@ static void compare(const frame_bearing_check_in *in, const frame_member *m, dou
     FRAME_STEP(record, ratio, f / F_theta_prime, "", "share of the bearing strength used", "NDS 2018 3.10");
     FRAME_STEP(record, l_needed, ratio * l, "in", "length of bearing that would do", "");
     FRAME_STEP(record, R_max, F_theta_prime * A_b, "lb", "load that it would just bear", "");
-    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
+    const int holds = frame_holds(ratio);
+    FRAME_CASE(record, holds ? "ratio <= 1" : "ratio > 1", holds ? "it holds" : "it does not hold", "");
     out->ratio = ratio, out->stress_psi = f, out->length_needed_in = l_needed, out->capacity_lb = R_max;
 }
 
 static void remark(const frame_bearing_check_in *in, const frame_member *m, frame_bearing_check_out *out) {
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
+    out->passes = frame_holds(out->ratio);
     out->known = m->known > frame_duration_known() ? m->known : frame_duration_known();
     if (in->method == FRAME_METHOD_LRFD && out->known < FRAME_KNOWN_SECONDARY) out->known = FRAME_KNOWN_SECONDARY;
     out->cautions = FRAME_BIT(FRAME_BEARING_CAUTION_BOTH) |

@@ -178,15 +178,11 @@ FRAME_ALWAYS_INLINE void frame_bending_sum_up(frame_bending *r, frame_working *r
     if (r->shear_ratio > r->ratio) r->ratio = r->shear_ratio, r->governs = FRAME_GOVERNS_SHEAR;
     if (r->bearing_ratio > r->ratio) r->ratio = r->bearing_ratio, r->governs = FRAME_GOVERNS_BEARING;
     if (r->deflection_ratio > r->ratio) r->ratio = r->deflection_ratio, r->governs = FRAME_GOVERNS_DEFLECTION;
-    FRAME_HEADING(record, "Result");
-    FRAME_TABLE(record, ratio, r->ratio, "", "the largest of the ratios", frame_word_text("governing", r->governs));
-    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
-    (void)ratio;
+    frame_record_result(r->ratio, r->governs, record);
 }
 
-/* A ratio of 1 stands as 1 whatever the rounding of the arithmetic made of it. */
 FRAME_ALWAYS_INLINE frame_bool frame_bending_passes(const frame_bending *r) {
-    return r->ratio <= 1 + 1e-9;
+    return frame_holds(r->ratio);
 }
 
 /* All checks. The caller has found the section, and recorded the span L, the loads w_D, w_L, w_Lr, w_S and, for a

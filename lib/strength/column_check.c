@@ -50,21 +50,10 @@ static frame_status check_given(const frame_column_check_in *in) {
 static frame_status find_member(const frame_column_check_in *in, frame_member *m) {
     const int user = frame_given(in->fc_psi);
     const double unused = user ? 1 : FRAME_NOT_GIVEN;
-    const frame_member_ask ask = {in->size,
-                                  in->species,
-                                  in->grade,
-                                  in->plies,
-                                  FRAME_TURNED_ON_EDGE,
-                                  in->service,
-                                  in->incised,
-                                  in->temperature,
-                                  in->width_in,
-                                  in->depth_in,
-                                  user ? frame_or(in->fb_psi, unused) : FRAME_NOT_GIVEN,
-                                  unused,
-                                  unused,
-                                  unused,
-                                  in->e_min_psi};
+    const frame_member_ask ask = {
+        FRAME_MEMBER_ON_EDGE(in), .fb_psi = user ? frame_or(in->fb_psi, unused) : FRAME_NOT_GIVEN,
+        .fv_psi = unused,         .fc_perp_psi = unused,
+        .e_psi = unused,          .e_min_psi = in->e_min_psi};
     frame_status status = check_given(in);
     if (!status) status = frame_member_find(&ask, m);
     if (!status && user) m->lumber.fc_psi = in->fc_psi;
@@ -266,11 +255,8 @@ static void sum_up(frame_column_check_out *out, frame_working *record) {
     out->governs = FRAME_GOVERNS_COMPRESSION;
     if (out->combined_ratio > out->ratio) out->ratio = out->combined_ratio, out->governs = FRAME_GOVERNS_COMBINED;
     if (out->bearing_ratio > out->ratio) out->ratio = out->bearing_ratio, out->governs = FRAME_GOVERNS_BEARING;
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
-    FRAME_HEADING(record, "Result");
-    FRAME_TABLE(record, ratio, out->ratio, "", "the largest of the ratios", frame_word_text("governing", out->governs));
-    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
-    (void)ratio;
+    out->passes = frame_holds(out->ratio);
+    frame_record_result(out->ratio, out->governs, record);
 }
 
 static uint64_t cautions_of(const frame_column_check_in *in, const frame_member *m) {

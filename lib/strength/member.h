@@ -25,6 +25,13 @@ typedef struct frame_member_ask {
     double fb_psi, fv_psi, fc_perp_psi, e_psi, e_min_psi;
 } frame_member_ask;
 
+/* What the in-structs of all checks of a member on edge name alike; design values follow it. A macro, because they are
+ * structs of their own with fields of the same names. */
+#define FRAME_MEMBER_ON_EDGE(in)                                                              \
+    .size = (in)->size, .species = (in)->species, .grade = (in)->grade, .plies = (in)->plies, \
+    .turned = FRAME_TURNED_ON_EDGE, .service = (in)->service, .incised = (in)->incised,       \
+    .temperature = (in)->temperature, .width_in = (in)->width_in, .depth_in = (in)->depth_in
+
 typedef struct frame_member {
     double plies, breadth, depth; /* of one ply as it is turned to the load */
     frame_bool flat;

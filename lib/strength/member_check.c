@@ -265,11 +265,8 @@ static void sum_up(frame_checked *c) {
     lead(out, out->bearing_ratio, FRAME_GOVERNS_BEARING);
     lead(out, out->deflection_ratio, FRAME_GOVERNS_DEFLECTION);
     lead(out, out->cut_ratio, FRAME_GOVERNS_CUT);
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
-    FRAME_HEADING(record, "Result");
-    FRAME_TABLE(record, ratio, out->ratio, "", "the largest of the ratios", frame_word_text("governing", out->governs));
-    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
-    (void)ratio;
+    out->passes = frame_holds(out->ratio);
+    frame_record_result(out->ratio, out->governs, record);
 }
 
 static int has_kind(const frame_checked *c, int kind) {

@@ -35,6 +35,20 @@ typedef struct frame_bending {
     frame_governing governs;
 } frame_bending;
 
+/* A ratio of 1 stands as 1 whatever the rounding of the arithmetic made of it. */
+FRAME_ALWAYS_INLINE frame_bool frame_holds(double ratio) {
+    return ratio <= 1 + 1e-9;
+}
+
+/* The end of every check's working. */
+FRAME_ALWAYS_INLINE void frame_record_result(double largest, frame_governing governs, frame_working *record) {
+    const int holds = frame_holds(largest);
+    FRAME_HEADING(record, "Result");
+    FRAME_TABLE(record, ratio, largest, "", "the largest of the ratios", frame_word_text("governing", governs));
+    FRAME_CASE(record, holds ? "ratio <= 1" : "ratio > 1", holds ? "it holds" : "it does not hold", "");
+    (void)ratio, (void)holds;
+}
+
 FRAME_ALWAYS_INLINE double frame_or(double value, double otherwise) {
     return frame_given(value) ? value : otherwise;
 }

@@ -6,6 +6,7 @@
 #include "base/number.h"
 #include "load/cases.h"
 #include "load/combination.h"
+#include "strength/one_span.h"
 #include "strength_facts.h"
 #include "working/calculation.h"
 
@@ -231,7 +232,7 @@ static const struct {
                  {FRAME_MEMBER_CAUTION_EDGE_HELD, FRAME_RAFTER_CHECK_CAUTION_EDGE_HELD}};
 
 static void remark(uint64_t cautions, frame_rafter_check_out *out) {
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
+    out->passes = frame_holds(out->ratio);
     out->cautions = FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_ROLLING) |
                     FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_NOTCH);
     for (size_t i = 0; i < sizeof passed_on / sizeof passed_on[0]; i++)

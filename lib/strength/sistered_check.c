@@ -3,6 +3,7 @@
 #include "base/answer.h"
 #include "base/error.h"
 #include "strength/member.h"
+#include "strength/one_span.h"
 #include "strength_facts.h"
 #include "working/calculation.h"
 
@@ -97,7 +98,7 @@ static frame_status check_piece(const frame_sistered_check_in *in, const sisteri
 }
 
 static void remark(const frame_sistered_check_in *in, const sistering *s, frame_sistered_check_out *out) {
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
+    out->passes = frame_holds(out->ratio);
     out->stiffness_lb_in2 = s->sum;
     out->cautions = FRAME_BIT(FRAME_SISTER_CAUTION_FULL) | FRAME_BIT(FRAME_SISTER_CAUTION_SAG);
     for (size_t i = 0; i < in->piece_count; i++)

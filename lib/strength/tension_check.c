@@ -28,21 +28,10 @@ static frame_status check_given(const frame_tension_check_in *in) {
 static frame_status find_member(const frame_tension_check_in *in, frame_member *m) {
     const int user = frame_given(in->ft_psi);
     const double unused = user ? 1 : FRAME_NOT_GIVEN;
-    const frame_member_ask ask = {.size = in->size,
-                                  .species = in->species,
-                                  .grade = in->grade,
-                                  .plies = in->plies,
-                                  .turned = FRAME_TURNED_ON_EDGE,
-                                  .service = in->service,
-                                  .incised = in->incised,
-                                  .temperature = in->temperature,
-                                  .width_in = in->width_in,
-                                  .depth_in = in->depth_in,
-                                  .fb_psi = user ? frame_or(in->fb_psi, unused) : FRAME_NOT_GIVEN,
-                                  .fv_psi = unused,
-                                  .fc_perp_psi = unused,
-                                  .e_psi = unused,
-                                  .e_min_psi = user ? frame_or(in->e_min_psi, unused) : FRAME_NOT_GIVEN};
+    const frame_member_ask ask = {
+        FRAME_MEMBER_ON_EDGE(in), .fb_psi = user ? frame_or(in->fb_psi, unused) : FRAME_NOT_GIVEN,
+        .fv_psi = unused,         .fc_perp_psi = unused,
+        .e_psi = unused,          .e_min_psi = user ? frame_or(in->e_min_psi, unused) : FRAME_NOT_GIVEN};
     frame_status status = check_given(in);
     if (!status) status = frame_member_find(&ask, m);
     if (!status && user) m->lumber.ft_psi = in->ft_psi, m->lumber.size_factor_ft = 1;
@@ -175,11 +164,8 @@ static void sum_up(frame_tension_check_out *out, frame_working *record) {
     if (out->combined_ratio > out->ratio)
         out->ratio = out->combined_ratio, out->governs = FRAME_GOVERNS_BENDING_TENSION;
     if (out->compressed_ratio > out->ratio) out->ratio = out->compressed_ratio, out->governs = FRAME_GOVERNS_BENDING;
-    out->passes = out->ratio <= 1 + 1e-9; /* whatever the rounding of the arithmetic made of 1 */
-    FRAME_HEADING(record, "Result");
-    FRAME_TABLE(record, ratio, out->ratio, "", "the largest of the ratios", frame_word_text("governing", out->governs));
-    FRAME_CASE(record, ratio <= 1 ? "ratio <= 1" : "ratio > 1", ratio <= 1 ? "it holds" : "it does not hold", "");
-    (void)ratio;
+    out->passes = frame_holds(out->ratio);
+    frame_record_result(out->ratio, out->governs, record);
 }
 
 static void remark(const frame_tension_check_in *in, const frame_member *m, frame_tension_check_out *out) {
