@@ -348,6 +348,62 @@ static inline frame_status frame_stick_fit(const frame_stick *stick, const frame
     return frame_stick_fit_sized(stick, other, out, sizeof *out);
 }
 
+/** Where two sticks touch: the polygons, face by face. Opaque; made by frame_stick_contact, freed by frame_contact_free. It
+ * keeps nothing of the sticks. */
+typedef struct frame_contact frame_contact;
+/** Finds where a stick touches another one where they lie in the world, face on face: what frame_stick_fit gives the area of. Faces
+ * up to 1e-7 in apart touch. It is empty where they share only an edge or a point, or nothing. Free it with frame_contact_free. */
+FRAME_API frame_status frame_stick_contact(const frame_stick *stick, const frame_stick *other, frame_contact **contact);
+/** Frees a contact. NULL is allowed. */
+FRAME_API void frame_contact_free(frame_contact *contact);
+
+/** A plane on which two sticks touch. */
+typedef struct frame_contact_face {
+    uint32_t struct_size, struct_id;
+    double area_in2;             /**< Area in which they touch on it. */
+    double normal_x;             /**< Direction out of the first stick into the other one, its part along the world's x. */
+    double normal_y;             /**< The direction's part along the world's y. */
+    double normal_z;             /**< The direction's part along the world's z. */
+    frame_stick_face face;       /**< The side face of the first stick that is touched; not given where it is a cut. */
+    int32_t saw;                 /**< The cut of the first stick that is touched: its place in the list of saw settings, from 0; not given where it is a side face. */
+    frame_stick_face other_face; /**< The side face of the other stick; not given where it is a cut. */
+    int32_t other_saw;           /**< The cut of the other stick, in the same way. */
+} frame_contact_face;
+/** Counts the planes on which two sticks touch. */
+FRAME_API size_t frame_contact_face_count(const frame_contact *contact);
+/** As frame_contact_face_at, for an item of a stated size. */
+FRAME_API frame_status frame_contact_face_at_sized(const frame_contact *contact, size_t index, frame_contact_face *item,
+                                                   size_t item_size);
+/** Gives a plane on which they touch, by its place in the list. */
+static inline frame_status frame_contact_face_at(const frame_contact *contact, size_t index, frame_contact_face *item) {
+    return frame_contact_face_at_sized(contact, index, item, sizeof *item);
+}
+
+/** A corner of a contact's polygons. They are listed by face, loop and in order round it: anticlockwise seen from the other
+ * stick's side, against the direction out of the first; holes run the other way. */
+typedef struct frame_contact_corner {
+    uint32_t struct_size, struct_id;
+    int32_t face;           /**< Number of the face in the list of faces, from 0. */
+    int32_t loop;           /**< Number of the loop on that face, from 0. */
+    double x_in;            /**< The corner along the world's x. */
+    double y_in;            /**< The corner along the world's y. */
+    double z_in;            /**< The corner along the world's z. */
+    double along_in;        /**< On the first stick: running distance, as its marks have it. */
+    double across_in;       /**< Distance across its side face, as its marks have it; not given on a cut. */
+    double other_along_in;  /**< On the other stick: running distance, as its marks have it. */
+    double other_across_in; /**< Distance across its side face; not given on a cut. */
+} frame_contact_corner;
+/** Counts the corners of a contact's polygons. */
+FRAME_API size_t frame_contact_corner_count(const frame_contact *contact);
+/** As frame_contact_corner_at, for an item of a stated size. */
+FRAME_API frame_status frame_contact_corner_at_sized(const frame_contact *contact, size_t index,
+                                                     frame_contact_corner *item, size_t item_size);
+/** Gives a corner by its place in the list. */
+static inline frame_status frame_contact_corner_at(const frame_contact *contact, size_t index,
+                                                   frame_contact_corner *item) {
+    return frame_contact_corner_at_sized(contact, index, item, sizeof *item);
+}
+
 /** Draws a stick to cut it by: its wide faces (one when both are alike), the top edge where a cut is compound, marks
  * with running dimensions in tape notation, and the saw's settings. Free it with frame_drawing_free. */
 FRAME_API frame_status frame_stick_drawing(const frame_stick *stick, frame_drawing **drawing);

@@ -15,7 +15,7 @@ void frame_outline_give(frame_outline *outline) {
 }
 
 /* Appends an edge behind those with the same plane beyond it, so that each plane's stand together. */
-static int add_edge(frame_outline *outline, const frame_outline_line *edge) {
+int frame_outline_add_edge(frame_outline *outline, const frame_outline_line *edge) {
     if (!frame_pool_add(&outline->edges, 1)) return 0;
     frame_outline_line *edges = outline->edges.items;
     size_t i = outline->edges.count - 1;
@@ -38,7 +38,7 @@ static int add_face_edges(frame_outline *outline, const frame_cell_view *cell, c
                                          {turned ? across_b : across_a, turned ? across_a : across_b},
                                          corner[i].beyond,
                                          0};
-        if (!add_edge(outline, &edge)) return 0;
+        if (!frame_outline_add_edge(outline, &edge)) return 0;
     }
     return 1;
 }
@@ -116,14 +116,19 @@ static int add_lines(frame_outline *outline, const frame_outline_line *edges, si
     return add_events(outline, edges, count) && sum_up(outline, edges->beyond);
 }
 
-frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int plane, int face, double y0,
-                                 double z0) {
-    outline->edges.count = outline->lines.count = 0;
-    if (!collect(outline, solid, plane, face, y0, z0)) return FRAME_NO_MEMORY;
+frame_status frame_outline_cancel(frame_outline *outline) {
     const frame_outline_line *edges = outline->edges.items;
+    outline->lines.count = 0;
     for (size_t i = 0, next; i < outline->edges.count; i = next) {
         for (next = i + 1; next < outline->edges.count && edges[next].beyond == edges[i].beyond; next++) continue;
         if (!add_lines(outline, edges + i, next - i)) return FRAME_NO_MEMORY;
     }
     return FRAME_OK;
+}
+
+frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int plane, int face, double y0,
+                                 double z0) {
+    outline->edges.count = 0;
+    if (!collect(outline, solid, plane, face, y0, z0)) return FRAME_NO_MEMORY;
+    return frame_outline_cancel(outline);
 }

@@ -3,8 +3,7 @@
 #ifndef FRAME_LIB_TIMBER_OUTLINE_H
 #define FRAME_LIB_TIMBER_OUTLINE_H
 
-#include "timber/pool.h"
-#include "timber/solid.h"
+#include "timber/stick.h"
 
 /* A line on a face from one point to another, the wood on its left as x and across grow. */
 typedef struct frame_outline_line {
@@ -31,5 +30,12 @@ void frame_outline_give(frame_outline *outline);
  * be the plane itself); across is counted from the bottom edge, or from the right one, which lie at y0, z0. */
 frame_status frame_outline_lines(frame_outline *outline, const frame_solid *solid, int plane, int face, double y0,
                                  double z0);
+/* Finds the lines that are left of the edges put into the outline: those with one number beyond lie on one line. */
+frame_status frame_outline_cancel(frame_outline *outline);
+/* Puts an edge among those that will be cancelled; 0 without memory. */
+int frame_outline_add_edge(frame_outline *outline, const frame_outline_line *edge);
+/* Adds the corners of the loop that a line not yet used begins, but for those on a straight line. */
+frame_status frame_outline_loop(frame_outline *outline, frame_outline_line *line, frame_pool *points,
+                                frame_stick_face face, int32_t loop);
 
 #endif

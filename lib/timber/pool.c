@@ -14,7 +14,7 @@ int frame_pool_grow(frame_pool *pool, size_t count) {
     const int moved = pool->items != pool->room;
     void *items = moved ? frame_retake(pool->items, doubled * pool->item_size) : frame_take(doubled * pool->item_size);
     if (!items) return 0;
-    if (!moved) memcpy(items, pool->room, pool->count * pool->item_size);
+    if (!moved && pool->count) memcpy(items, pool->room, pool->count * pool->item_size);
     pool->items = items;
     pool->capacity = doubled;
     return 1;

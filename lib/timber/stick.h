@@ -82,6 +82,8 @@ extern const frame_stick_face frame_stick_face_of[4];
 vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double across);
 /* The record of the i-th saw setting. */
 const frame_stick_record *frame_stick_record_at(const frame_stick *stick, size_t saw);
+/* The place of a record in the list of saw settings. */
+int32_t frame_stick_saw_of(const frame_stick *stick, int32_t record);
 /* Whether a point lies in the notch a record belongs to, or on its bounds; always for a cut. */
 int frame_stick_in_notch(const frame_stick *stick, const frame_stick_record *record, vec3 point);
 /* The area of the face a record's plane leaves, within its own notch. */

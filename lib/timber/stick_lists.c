@@ -22,7 +22,7 @@ size_t frame_stick_saw_count(const frame_stick *stick) {
 }
 
 /* The place of a record in the list of saw settings: the square ends that do not stand are not in it. */
-static int32_t saw_of(const frame_stick *stick, int32_t record) {
+int32_t frame_stick_saw_of(const frame_stick *stick, int32_t record) {
     if (record == 0) return 0;
     return record == 1 ? stick->square[0] : record - 2 + stick->square[0] + stick->square[1];
 }
@@ -55,7 +55,7 @@ frame_status frame_stick_mark_at_sized(const frame_stick *stick, size_t index, f
                                    frame_stick_running(stick, point->x),
                                    point->across,
                                    point->group,
-                                   saw_of(stick, point->record),
+                                   frame_stick_saw_of(stick, point->record),
                                    FRAME_RECORD(stick, point->record)->label};
     frame_struct_give(&frame_stick_mark_facts, &mark, item, item_size);
     return FRAME_OK;

@@ -27,59 +27,14 @@ vec3 frame_stick_point_on(const frame_stick *stick, int face, double x, double a
     return (vec3){x, y, z};
 }
 
-static double turn(const frame_outline_line *from, const frame_outline_line *to) {
-    const double dx = from->x[1] - from->x[0], da = from->across[1] - from->across[0];
-    const double ex = to->x[1] - to->x[0], ea = to->across[1] - to->across[0];
-    return atan2(dx * ea - da * ex, dx * ex + da * ea);
-}
-
-/* The line that goes on from a point, NULL when that is the one the loop began with. Of several it is the one that
- * turns most to the left, so that two parts of a face that touch in a point stay two loops. */
-static frame_outline_line *next_line(frame_outline *outline, const frame_outline_line *from,
-                                     const frame_outline_line *first) {
-    frame_outline_line *lines = outline->lines.items, *found = NULL;
-    for (size_t i = 0; i < outline->lines.count; i++) {
-        if (fabs(lines[i].x[0] - from->x[1]) > 1e-7 || fabs(lines[i].across[0] - from->across[1]) > 1e-7) continue;
-        if (lines[i].used && &lines[i] != first) continue;
-        if (!found || turn(from, &lines[i]) > turn(from, found)) found = &lines[i];
-    }
-    return found == first ? NULL : found;
-}
-
-/* Whether a corner lies on the straight line between its neighbours. */
-static int straight(const frame_stick_point *a, const frame_stick_point *b, const frame_stick_point *c) {
-    const double dx = c->x - a->x, da = c->across - a->across, length = sqrt(dx * dx + da * da);
-    return length < FRAME_TOUCH || fabs((b->x - a->x) * da - (b->across - a->across) * dx) < 1e-8 * length;
-}
-
-/* Leaves out the corners of the loop from first on that are none. */
-static void leave_out_straight(frame_pool *corners, size_t first) {
-    frame_stick_point *loop = &FRAME_POOL_ITEM(frame_stick_point, *corners, first);
-    size_t count = corners->count - first;
-    for (size_t i = 0; i < count && count > 2;) {
-        if (!straight(&loop[(i + count - 1) % count], &loop[i], &loop[(i + 1) % count])) {
-            i++;
-            continue;
-        }
-        for (size_t k = i; k + 1 < count; k++) loop[k] = loop[k + 1];
-        count--;
-        i = i ? i - 1 : 0;
-    }
-    corners->count = first + (count > 2 ? count : 0);
-}
-
 static frame_status add_loop(frame_stick *stick, frame_outline *outline, frame_outline_line *line, int face, int loop) {
     const size_t first = stick->corners.count;
-    const frame_outline_line *first_line = line;
-    for (; line; line = next_line(outline, line, first_line)) {
-        frame_stick_point *corner = frame_pool_add(&stick->corners, 1);
-        if (!corner) return FRAME_NO_MEMORY;
-        *corner = (frame_stick_point){
-            line->x[0], line->across[0], frame_stick_face_of[face], loop, 0, edge_at(stick, face, line->across[0])};
-        line->used = 1;
+    const frame_status status = frame_outline_loop(outline, line, &stick->corners, frame_stick_face_of[face], loop);
+    for (size_t i = first; !status && i < stick->corners.count; i++) {
+        frame_stick_point *corner = &FRAME_POOL_ITEM(frame_stick_point, stick->corners, i);
+        corner->edge = edge_at(stick, face, corner->across);
     }
-    leave_out_straight(&stick->corners, first);
-    return FRAME_OK;
+    return status;
 }
 
 /* The record whose plane makes a line: one that takes the wood away on the line's right, in its own notch. */

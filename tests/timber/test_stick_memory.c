@@ -24,6 +24,20 @@ static void release(void *user, void *block) {
     free(block);
 }
 
+/* The contact of a stick with a board against its side. */
+static frame_status find_contact(const frame_stick *stick) {
+    frame_stick_in in = stick_in(1.5, 11.25, FRAME_NOT_GIVEN);
+    in.start_y_in = 1.5, in.end_x_in = 300, in.end_y_in = 1.5, in.end_z_in = 0;
+    frame_stick *board = NULL;
+    frame_contact *contact = NULL;
+    frame_status status = frame_stick_new(&in, &board);
+    if (!status) status = frame_stick_contact(stick, board, &contact);
+    if (!status) ck_assert_uint_gt(frame_contact_corner_count(contact), 40);
+    frame_contact_free(contact);
+    frame_stick_free(board);
+    return status;
+}
+
 /* Enough notches to outgrow the room a stick sets aside. */
 static frame_status make_stringer(void) {
     static frame_stick_plane planes[40];
@@ -41,6 +55,7 @@ static frame_status make_stringer(void) {
     frame_drawing *drawing = NULL;
     frame_status status = frame_stick_new(&in, &stick);
     if (!status) status = frame_stick_drawing(stick, &drawing);
+    if (!status) status = find_contact(stick);
     frame_drawing_free(drawing);
     frame_stick_free(stick);
     return status;

@@ -98,6 +98,11 @@ local rafter = frame.rafter { run_in = "6' 3-1/2\"", slope = "7 in 12", overhang
 local stick = rafter:stick()
 local marks = 0
 for mark in stick.marks() do marks = marks + (mark.along_in and 1) end
+local plate = frame.stick{thickness_in = 3.5, depth_in = 1.5, start_x_in = 1.75, start_y_in = -30, start_z_in = -0.75,
+                          end_x_in = 1.75, end_y_in = 30, end_z_in = -0.75}
+local contact, touched = stick:contact(plate), 0
+for face in contact.faces() do touched = touched + face.area_in2 end
+assert(#contact.corners == 4 * #contact.faces and math.abs(touched - stick:fit(plate).contact_in2) < 1e-9)
 assert(marks == #stick.marks and marks > 4 and math.abs(stick:lengths().top_edge_in - rafter.length_in) < 1e-9)
 assert(rafter:drawing():svg():find "<svg")
 local path = os.tmpname()

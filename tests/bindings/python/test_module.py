@@ -177,6 +177,11 @@ class Results(unittest.TestCase):
         stick = rafter.stick()
         self.assertGreater(len(stick.marks), 4)
         self.assertAlmostEqual(stick.lengths().top_edge_in, rafter.length_in, 9)
+        plate = frame.stick(thickness_in=3.5, depth_in=1.5, start_x_in=1.75, start_y_in=-30, start_z_in=-0.75,
+                            end_x_in=1.75, end_y_in=30, end_z_in=-0.75)
+        contact = stick.contact(plate)
+        self.assertAlmostEqual(sum(face.area_in2 for face in contact.faces), stick.fit(plate).contact_in2, 9)
+        self.assertEqual({corner.face for corner in contact.corners}, set(range(len(contact.faces))))
         with tempfile.TemporaryDirectory() as folder:
             path = os.path.join(folder, "rafter.svg")
             rafter.drawing().write_svg(path)
