@@ -211,14 +211,13 @@ static void record_posts(const frame_deck_plan *plan, frame_working *w) {
 static void sum_up(const frame_deck_plan *plan, frame_deck_out *out, frame_working *w) {
     const frame_platform *p = &plan->platform;
     const frame_deck_in *in = plan->in;
-    double behind;
     count_up(plan, out);
     record_posts(plan, w);
-    out->cantilever_in = frame_platform_cantilever(p, &behind);
+    out->cantilever_in = frame_platform_cantilever(p);
     out->known = p->joist.known;
     out->cautions = plan->cautions | FRAME_BIT(FRAME_DECK_CAUTION_ONE_HOOK) | FRAME_BIT(FRAME_DECK_CAUTION_CROWN) |
                     FRAME_BIT(FRAME_DECK_CAUTION_WET);
-    WARN_IF(out->cantilever_in > behind / 4 + 1e-9, CANTILEVER);
+    WARN_IF(frame_platform_overreaches(p, INFINITY), CANTILEVER);
     WARN_IF(p->hangers.count, HANGER);
     WARN_IF(in->near_end == FRAME_JOIST_END_LEDGER, LEDGER);
     WARN_IF(p->bays.count > 1 && in->joint == FRAME_JOIST_JOINT_LAPPED, LAP);

@@ -171,7 +171,7 @@ static double unheld(const frame_floor_in *in, const frame_platform *p) {
     if (condition) out->cautions |= FRAME_BIT(FRAME_FLOOR_CAUTION_##bit)
 
 static void sum_up(const frame_floor_in *in, const frame_platform *p, frame_floor_out *out, frame_working *w) {
-    double behind, longest = 0;
+    double longest = 0;
     int wide = 0;
     for (size_t i = 0; i < p->members.count; i++)
         longest = fmax(longest, FRAME_PLATFORM_MEMBER(p, i)->to - FRAME_PLATFORM_MEMBER(p, i)->from);
@@ -192,13 +192,13 @@ static void sum_up(const frame_floor_in *in, const frame_platform *p, frame_floo
     out->edges_off = frame_platform_edges_off(p);
     out->joints = frame_platform_joints(p);
     out->widest_in = frame_platform_widest(p);
-    out->cantilever_in = frame_platform_cantilever(p, &behind);
+    out->cantilever_in = frame_platform_cantilever(p);
     out->longest_span_in = frame_platform_longest_span(p);
     out->area_in2 = frame_platform_area(p);
     out->known = p->joist.known;
     out->cautions = FRAME_BIT(FRAME_FLOOR_CAUTION_ONE_HOOK) | FRAME_BIT(FRAME_FLOOR_CAUTION_CROWN);
     WARN_IF(out->edges_off, EDGES);
-    WARN_IF(out->cantilever_in > 0 && out->cantilever_in > fmin(behind / 4, p->d) + 1e-9, CANTILEVER);
+    WARN_IF(frame_platform_overreaches(p, p->d), CANTILEVER);
     WARN_IF(p->hangers.count, HANGER);
     WARN_IF(in->near_end == FRAME_JOIST_END_LEDGER || in->far_end == FRAME_JOIST_END_LEDGER, LEDGER);
     WARN_IF(wide, HEADER);

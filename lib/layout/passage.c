@@ -118,12 +118,14 @@ static frame_status box_out(const frame_layout_set *set, const frame_passage_in 
     return status;
 }
 
-static void sum_up(const frame_layout_set *set, const frame_passage_in *in, const frame_passage_box *box,
-                   frame_passage *passage) {
+static frame_status sum_up(const frame_layout_set *set, const frame_passage_in *in, const frame_passage_box *box,
+                           frame_passage *passage) {
     frame_passage_out *out = &passage->out;
     double *const clear[3] = {&out->clear_x_in, &out->clear_y_in, &out->clear_z_in};
-    for (int a = 0; a < 3; a++)
-        if (a != box->way) *clear[a] = frame_passage_clear(set, box, a);
+    for (int a = 0; a < 3; a++) {
+        const frame_status status = a == box->way ? FRAME_OK : frame_passage_clear(set, box, a, clear[a]);
+        if (status) return status;
+    }
     const int level = box->way == 0 ? 1 : 0, other = box->way == 2 ? 1 : 2;
     out->opening_low_in = box->at[level] - box->half[level];
     out->opening_high_in = box->at[level] + box->half[level];
@@ -136,6 +138,7 @@ static void sum_up(const frame_layout_set *set, const frame_passage_in *in, cons
         out->cautions |= FRAME_BIT(in->bearing ? FRAME_PASSAGE_CAUTION_SHORE : FRAME_PASSAGE_CAUTION_IDLE);
     out->not_checked = FRAME_BIT(FRAME_PASSAGE_UNCHECKED_TRADE);
     if (out->meet_total) out->not_checked |= FRAME_BIT(FRAME_PASSAGE_UNCHECKED_STRENGTH);
+    return FRAME_OK;
 }
 
 frame_status frame_passage_make(const frame_layout_set *set, const frame_passage_in *given, frame_passage **made) {
@@ -160,11 +163,11 @@ frame_status frame_passage_make(const frame_layout_set *set, const frame_passage
     passage->of.item_size = sizeof(int32_t);
     status = judge_all(set, &in, &box, passage);
     if (!status) status = box_out(set, &in, &box, passage);
+    if (!status) status = sum_up(set, &in, &box, passage);
     if (status) {
         frame_passage_free(passage);
         return status;
     }
-    sum_up(set, &in, &box, passage);
     *made = passage;
     return FRAME_OK;
 }

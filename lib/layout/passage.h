@@ -34,6 +34,6 @@ frame_status frame_passage_judge(const frame_layout_piece *piece, const frame_pa
 /* Whether a kind of piece carries anything but itself. */
 int frame_passage_carries(frame_piece_kind kind);
 /* The nearest middle along an axis where the passage meets nothing; not given when there is none within the frame. */
-double frame_passage_clear(const frame_layout_set *set, const frame_passage_box *box, int axis);
+frame_status frame_passage_clear(const frame_layout_set *set, const frame_passage_box *box, int axis, double *clear);
 
 #endif

@@ -132,6 +132,8 @@ frame_status frame_passage_judge(const frame_layout_piece *piece, const frame_pa
     v->verdict = FRAME_CODE_NOT_ALLOWED;
     v->cuts_off = 1;
     v->reason = how == 0 ? "It would run along this piece, inside it."
-                         : "It would go through this piece's edges and cut it in two.";
+                : member_of(piece->kind) == NO_RULE
+                    ? "The code has no rule for a hole through such a piece: it is taken to cut it in two."
+                    : "It would go through this piece's edges and cut it in two.";
     return FRAME_OK;
 }

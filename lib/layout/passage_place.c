@@ -97,7 +97,7 @@ static void consider(double at, double wanted, double low, double high, double *
     if (*best == FRAME_NOT_GIVEN || fabs(at - wanted) < fabs(*best - wanted)) *best = at;
 }
 
-double frame_passage_clear(const frame_layout_set *set, const frame_passage_box *box, int axis) {
+frame_status frame_passage_clear(const frame_layout_set *set, const frame_passage_box *box, int axis, double *clear) {
     const bounds all = bounds_of_all(set);
     const int other = 3 - axis - box->way;
     const double half = box->half[axis], wanted = box->at[axis];
@@ -110,7 +110,9 @@ double frame_passage_clear(const frame_layout_set *set, const frame_passage_box 
         if (b.low[other] > box->at[other] + box->half[other] - 1e-9 ||
             b.high[other] < box->at[other] - box->half[other] + 1e-9)
             continue;
-        if (!frame_array_push(&spans, &s)) break;
+        if (frame_array_push(&spans, &s)) continue;
+        frame_array_give(&spans);
+        return FRAME_NO_MEMORY; /* a place clear of some of the pieces is none */
     }
     if (spans.count) qsort(spans.items, spans.count, sizeof(span), by_low);
     for (size_t i = 0; i <= spans.count; i++) {
@@ -121,5 +123,6 @@ double frame_passage_clear(const frame_layout_set *set, const frame_passage_box 
         if (i < spans.count) from = fmax(from, FRAME_ITEM(span, spans, i).high);
     }
     frame_array_give(&spans);
-    return best;
+    *clear = best;
+    return FRAME_OK;
 }

@@ -116,7 +116,10 @@ double frame_platform_widest(const frame_platform *platform);
  * before. */
 double frame_platform_shift(const frame_platform *platform, int bay);
 int frame_platform_edges_off(const frame_platform *platform);
-double frame_platform_cantilever(const frame_platform *platform, double *behind);
+/* The longest cantilever of the joists, 0 for none; and whether any is longer than a quarter of the span behind it, or
+ * than a length. */
+double frame_platform_cantilever(const frame_platform *platform);
+int frame_platform_overreaches(const frame_platform *platform, double most);
 double frame_platform_longest_span(const frame_platform *platform);
 double frame_platform_area(const frame_platform *platform);
 int frame_platform_joists(const frame_platform *platform);

@@ -59,21 +59,31 @@ int frame_platform_edges_off(const frame_platform *p) {
     return off;
 }
 
-/* The longer of the two, and the span behind it. */
-double frame_platform_cantilever(const frame_platform *p, double *behind) {
-    double longest = 0;
-    *behind = FRAME_NOT_GIVEN;
-    if (p->beams.count == 0) return 0;
-    const double first = FRAME_PLATFORM_BEAM(p, 0)->at, last = FRAME_PLATFORM_BEAM(p, p->beams.count - 1)->at;
-    if (p->ends[0] == FRAME_JOIST_END_FREE) {
-        longest = first;
-        *behind = (p->beams.count > 1 ? FRAME_PLATFORM_BEAM(p, 1)->at : p->span) - first;
+/* A stretch past the last beam at an end, 0 where that is held; and the span behind it. */
+static double cantilever_at(const frame_platform *p, int far, double *behind) {
+    const size_t count = p->beams.count;
+    if (p->ends[far] != FRAME_JOIST_END_FREE || count == 0) return 0;
+    const double held = p->ends[!far] == FRAME_JOIST_END_LEDGER ? p->ledger : 0;
+    const double other = far ? held : p->span - held; /* what carries beyond a single beam */
+    const double last = FRAME_PLATFORM_BEAM(p, far ? count - 1 : 0)->at;
+    *behind = fabs(last - (count > 1 ? FRAME_PLATFORM_BEAM(p, far ? count - 2 : 1)->at : other));
+    return far ? p->span - last : last;
+}
+
+double frame_platform_cantilever(const frame_platform *p) {
+    double behind;
+    return fmax(cantilever_at(p, 0, &behind), cantilever_at(p, 1, &behind));
+}
+
+/* The shorter of two may be the one that is too long for the span behind it. */
+int frame_platform_overreaches(const frame_platform *p, double most) {
+    int over = 0;
+    for (int far = 0; far < 2; far++) {
+        double behind = 0;
+        const double reach = cantilever_at(p, far, &behind);
+        over |= reach > 0 && reach > fmin(behind / 4, most) + 1e-9;
     }
-    if (p->ends[1] == FRAME_JOIST_END_FREE && p->span - last > longest) {
-        longest = p->span - last;
-        *behind = last - (p->beams.count > 1 ? FRAME_PLATFORM_BEAM(p, p->beams.count - 2)->at : 0);
-    }
-    return longest;
+    return over;
 }
 
 double frame_platform_longest_span(const frame_platform *p) {

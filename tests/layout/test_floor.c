@@ -102,6 +102,23 @@ START_TEST(joists_as_the_handbook_counts) {
 }
 END_TEST
 
+/* Of two cantilevers the shorter may be the one that is too long for the span behind it. */
+START_TEST(the_shorter_cantilever) {
+    begin(240, 192);
+    in.near_end = in.far_end = FRAME_JOIST_END_FREE;
+    beam_at(8);
+    beam_at(38);
+    beam_at(231);
+    solve();
+    ck_assert_double_eq(out.cantilever_in, 9);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_CANTILEVER)); /* 8 of 30 in, 9 of 193 in */
+    beams[1].at_in = 40;
+    solve();
+    ck_assert(!FRAME_HAS(out.cautions, FRAME_FLOOR_CAUTION_CANTILEVER));
+    finish();
+}
+END_TEST
+
 START_TEST(ledger_and_free_end) {
     begin(144, 192);
     in.near_end = FRAME_JOIST_END_LEDGER;
@@ -498,6 +515,7 @@ int main(void) {
     tcase_set_timeout(tests, 1200);
     tcase_add_test(tests, joists_as_the_handbook_counts);
     tcase_add_test(tests, ledger_and_free_end);
+    tcase_add_test(tests, the_shorter_cantilever);
     tcase_add_test(tests, joists_joined_over_beams);
     tcase_add_test(tests, an_opening_piece_by_piece);
     tcase_add_test(tests, random_floors_fit);

@@ -213,6 +213,34 @@ START_TEST(the_nearest_clear_place) {
 }
 END_TEST
 
+/* No rule of the code is for a hole through a post: it is refused, and the reason says so. */
+START_TEST(a_pipe_through_posts) {
+    frame_deck_beam beam;
+    frame_deck_in d;
+    frame_deck *deck = NULL;
+    frame_passage_meet meet;
+    frame_deck_in_init(&d);
+    frame_deck_beam_init(&beam);
+    d.length_in = 96, d.width_in = 120, d.size = FRAME_SIZE(2, 8), d.height_in = 60;
+    beam.at_in = 84, beam.size = FRAME_SIZE(2, 10);
+    d.beams = &beam, d.beam_count = 1;
+    ck_assert_msg(!frame_deck_solve(&d, &deck, NULL), "%s", frame_error_text());
+    ask(FRAME_PASSAGE_X, 1);
+    for (size_t i = 0; i < frame_deck_piece_count(deck); i++) {
+        frame_deck_piece piece;
+        frame_deck_piece_at(deck, i, &piece);
+        if (piece.kind != FRAME_PIECE_POST) continue;
+        in.y_in = piece.start_y_in, in.z_in = (piece.start_z_in + piece.end_z_in) / 2;
+    }
+    ck_assert_msg(!frame_deck_passage(deck, &in, &passage), "%s", frame_error_text());
+    ck_assert_int_eq(frame_passage_meet_at(passage, 0, &meet), FRAME_OK);
+    ck_assert_int_eq(meet.verdict, FRAME_CODE_NOT_ALLOWED);
+    ck_assert_msg(strstr(meet.reason, "no rule") != NULL, "%s", meet.reason);
+    frame_deck_free(deck);
+    finish();
+}
+END_TEST
+
 START_TEST(refusals) {
     make_wall(192, FRAME_SIZE(2, 4));
     ask(FRAME_PASSAGE_Y, 4);
@@ -241,6 +269,7 @@ int main(void) {
     tcase_add_test(tests, pipes_through_plates);
     tcase_add_test(tests, pipes_through_joists);
     tcase_add_test(tests, the_nearest_clear_place);
+    tcase_add_test(tests, a_pipe_through_posts);
     tcase_add_test(tests, refusals);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
