@@ -60,6 +60,15 @@ static double standardized(const frame_network_line *line) {
     return line->share > UNCHECKED ? line->residual / (line->error * sqrt(line->share)) : FRAME_NOT_GIVEN;
 }
 
+/* The largest residual over its own error, checked by others or not: sides that cannot close show here even where none
+ * is to spare. */
+static double unclosed(const frame_network *network) {
+    double most = 0;
+    for (int i = 0; i < network->lines; i++)
+        most = fmax(most, fabs(network->line[i].residual) / network->line[i].error);
+    return most;
+}
+
 /* The measurement that fits worst, if it can be told from the others: its figure must stand out among those as large.
  */
 static void judge(const frame_network *network, frame_survey_out *out) {
@@ -77,9 +86,9 @@ static void judge(const frame_network *network, frame_survey_out *out) {
         }
     }
     out->suspect = 0;
-    out->consistent = worst <= CRITICAL;
+    out->consistent = worst <= CRITICAL && unclosed(network) <= CRITICAL;
     if (out->consistent) return;
-    if (second < 0.98 * worst) {
+    if (worst > CRITICAL && second < 0.98 * worst) {
         out->suspect = at + 1;
         out->cautions |= FRAME_BIT(FRAME_SURVEY_CAUTION_SUSPECT);
     } else {

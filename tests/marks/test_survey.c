@@ -69,6 +69,23 @@ START_TEST(a_triangle_by_its_sides) {
 }
 END_TEST
 
+/* Sides that cannot close: none is to spare to check them, and still they do not agree. */
+START_TEST(sides_that_cannot_close) {
+    begin();
+    measure(1, 2, 100);
+    measure(2, 3, 40);
+    measure(3, 1, 40);
+    solve();
+    ck_assert_int_eq(out.consistent, 0);
+    ck_assert_int_eq(out.suspect, 0);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_SURVEY_CAUTION_CANNOT_TELL));
+    distances[1].length_in = 60.01;
+    solve();
+    ck_assert_int_eq(out.consistent, 1);
+    finish();
+}
+END_TEST
+
 /* A rectangle whose diagonals differ: with one measurement to spare each could be the wrong one. */
 START_TEST(diagonals_that_do_not_agree) {
     begin();
@@ -227,6 +244,7 @@ int main(void) {
     Suite *suite = suite_create("survey");
     TCase *tests = tcase_create("all");
     tcase_add_test(tests, a_triangle_by_its_sides);
+    tcase_add_test(tests, sides_that_cannot_close);
     tcase_add_test(tests, diagonals_that_do_not_agree);
     tcase_add_test(tests, the_measurement_that_does_not_fit_is_named);
     tcase_add_test(tests, a_reentrant_corner_needs_the_plan);
