@@ -10,9 +10,9 @@ static const char triangle[] = "right triangle";
 static const char thrust_rule[] = "statics of a tie raised above the plate, IRC R802.5.2.2 (from memory)";
 
 static frame_status refuse(const frame_collar_tie_in *in, double top) {
-    if (in->height_in < in->height_above_plate_in && in->height_above_plate_in - in->height_in > in->depth_in)
+    if (in->height_in < in->height_above_plate_in - 1e-9)
         return frame_fail_number(FRAME_IMPOSSIBLE, "height_in", in->height_in,
-                                 "at least so that the tie meets the rafters");
+                                 "at least the height above plate: lower down the tie would reach out past the walls");
     if (top > 0) return FRAME_OK;
     return frame_fail_number(FRAME_IMPOSSIBLE, "height_in", in->height_in,
                              "less: the roof leaves the tie no upper edge");

@@ -72,6 +72,8 @@ static frame_status solve(const frame_gable_studs_in *in, frame_answer *answer, 
     f->slope = in->slope, f->under = in->under_in, f->half_span = in->span_in / 2, f->turned = in->turned;
     f->along = flat ? in->depth_in : in->thickness_in, f->through = flat ? in->thickness_in : in->depth_in;
     const double first = in->first_in == FRAME_NOT_GIVEN ? in->spacing_in : in->first_in;
+    if (in->first_in != FRAME_NOT_GIVEN && first >= in->span_in - f->along / 2)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "first_in", first, "less: no stud stands within the gable");
     const frame_status status = give_pieces(f, answer, first, in->spacing_in);
     if (status) return status;
     record(in, f->along, out, w);

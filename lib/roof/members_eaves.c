@@ -55,10 +55,9 @@ static frame_status move_point(const members *m, int32_t point, eave_point *at) 
 }
 
 static frame_status refuse_overhang(const members *m, const members_side *side) {
-    char field[40];
-    snprintf(field, sizeof field, "edge %d", (int)side->edge);
-    return frame_fail_number(FRAME_IMPOSSIBLE, "overhang_in", m->in->overhang_in,
-                             "less: it takes the whole eave of an edge away");
+    char valid[64];
+    snprintf(valid, sizeof valid, "less: it takes the whole eave of edge %d away", (int)side->edge);
+    return frame_fail_number(FRAME_IMPOSSIBLE, "overhang_in", m->in->overhang_in, valid);
 }
 
 static frame_status move_sides(members *m, const eave_point *points) {

@@ -189,7 +189,7 @@ static frame_status give_joint(proof *p, int32_t piece, int32_t number) {
     joint->area_in2 = area;
     joint->contact_in2 = p->bearings[index].contact;
     joint->on = p->bearings[index].contact > 0 ? p->bearings[index].on : -1;
-    joint->required_in2 = cut->area > 0 ? fmin(cut->area, 0.95 * area) : cut->share * area;
+    joint->required_in2 = cut->area > 0 ? cut->area : cut->share * area;
     joint->holds = joint->contact_in2 >= joint->required_in2 - 1e-6;
     joint->label = cut->label;
     p->m->out->least_share = fmin(p->m->out->least_share, joint->contact_in2 / joint->required_in2);

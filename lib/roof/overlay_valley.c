@@ -45,6 +45,9 @@ static frame_status compute(const frame_overlay_valley_in *in, frame_overlay_val
     FRAME_STEP(w, level, 90 - theta, "deg", "the seat's mitre: a level line on the jack's side", triangle);
     FRAME_STEP(w, bevel, atan(m_main) / FRAME_DEG, "deg", "the seat's bevel: the roof below falls across the jack",
                triangle);
+    if (y_1 >= reach)
+        return frame_fail_number(FRAME_IMPOSSIBLE, "first_in", y_1,
+                                 "less: the ridge reaches no farther over the roof, and no jack stands there");
     if (along + at_ridge >= first)
         return frame_fail_number(FRAME_IMPOSSIBLE, "first_in", y_1,
                                  "more: sleeper and ridge take the whole first jack");

@@ -151,6 +151,9 @@ static frame_status read_edges(const frame_roof_solve_in *in, roof_plan *plan) {
     if (!status && in->upper_slope_count && in->break_in == FRAME_NOT_GIVEN)
         status = frame_fail(FRAME_REQUIRED, "break_in", "", ">0..2400 in",
                             "break_in: not given; upper slopes need the height at which they begin");
+    if (!status && !in->upper_slope_count && in->break_in != FRAME_NOT_GIVEN)
+        status = frame_fail(FRAME_REQUIRED, "upper_slopes", "", ">0..2 for each edge, or one for all",
+                            "upper_slopes: not given; break_in alone does not say how the roof goes on above it");
     plan->base = HUGE_VAL;
     for (size_t i = 0; i < edges && !status; i++) {
         roof_edge *edge = ROOF_EDGE(plan, i);

@@ -335,6 +335,21 @@ START_TEST(what_is_refused) {
 }
 END_TEST
 
+/* The eaves of opposite walls of a courtyard would meet: the edge is named. */
+START_TEST(an_overhang_over_a_courtyard) {
+    static plan p;
+    frame_roof_members *members = NULL;
+    rectangle(&p, 480, 480, 0.5);
+    plan_add_hole(&p, 1, 220, 220), plan_add_hole(&p, 1, 260, 220), plan_add_hole(&p, 1, 260, 260);
+    plan_add_hole(&p, 1, 220, 260);
+    plan_finish(&p, 0.5);
+    ck_assert_int_eq(frame_roof_members_solve(members_of(&p, FRAME_SIZE(2, 6), 20), &members, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "overhang_in");
+    ck_assert_msg(strstr(frame_error_text(), "edge 4") != NULL, "%s", frame_error_text());
+    ck_assert_ptr_null(members);
+}
+END_TEST
+
 /* -- any plan of one slope is framed so that it closes -- */
 
 static int plan_total(void) {
@@ -404,6 +419,7 @@ int main(void) {
     tcase_add_test(tests, pictures);
     tcase_add_test(tests, a_ridge_too_shallow_is_named);
     tcase_add_test(tests, what_is_refused);
+    tcase_add_test(tests, an_overhang_over_a_courtyard);
     tcase_add_test(tests, random_plans_close);
     tcase_add_test(tests, a_mirrored_plan);
     suite_add_tcase(suite, tests);

@@ -2,6 +2,7 @@
 #include <check.h>
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include <frame/frame.h>
 
@@ -78,6 +79,35 @@ START_TEST(a_collar_tie) {
     ck_assert_double_eq_tol(out.thrust_factor, 1.5, 1e-12); /* a third up: half as much again */
     in.height_in = 58;
     ck_assert_int_eq(frame_collar_tie(&in, &out, NULL), FRAME_IMPOSSIBLE);
+    in.height_above_plate_in = 4, in.height_in = 4; /* its bottom where the roof planes cross the walls */
+    ck_assert_int_eq(frame_collar_tie(&in, &out, NULL), FRAME_OK);
+    ck_assert_double_eq_tol(out.length_in, 240, 1e-9);
+    in.height_in = 3.9;
+    ck_assert_int_eq(frame_collar_tie(&in, &out, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "height_in");
+}
+END_TEST
+
+/* What begins beyond the gable, or beyond where the ridge dies, is no answer without pieces. */
+START_TEST(what_begins_too_far_is_refused) {
+    frame_gable_studs_in studs_in;
+    frame_gable_studs *studs = NULL;
+    frame_overlay_valley_in valley;
+    frame_overlay_valley_out out;
+    frame_gable_studs_in_init(&studs_in);
+    studs_in.span_in = 240, studs_in.slope = 0.5, studs_in.spacing_in = 16, studs_in.first_in = 240;
+    ck_assert_int_eq(frame_gable_studs_solve(&studs_in, &studs, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "first_in");
+    ck_assert_ptr_null(studs);
+    frame_overlay_valley_in_init(&valley);
+    valley.slope_main = 0.5, valley.slope = 0.5, valley.run_in = 100, valley.first_in = 1;
+    ck_assert_int_eq(frame_overlay_valley(&valley, &out, NULL), FRAME_IMPOSSIBLE); /* the sleeper takes it whole */
+    ck_assert_str_eq(frame_error_field(), "first_in");
+    valley.first_in = 99;
+    ck_assert_int_eq(frame_overlay_valley(&valley, &out, NULL), FRAME_OK);
+    valley.first_in = 100; /* over the eave */
+    ck_assert_int_eq(frame_overlay_valley(&valley, &out, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_msg(strstr(frame_error_text(), "no farther") != NULL, "%s", frame_error_text());
 }
 END_TEST
 
@@ -114,7 +144,8 @@ START_TEST(valleys_over_sheathing) {
         frame_overlay_valley_out out;
         frame_stick *stick;
         frame_overlay_valley_in_init(&in);
-        in.slope_main = 0.3 + 0.03 * i, in.slope = 1.3 - 0.025 * i, in.run_in = 80 + i, in.first_in = 40;
+        in.slope_main = 0.3 + 0.03 * i, in.slope = 1.3 - 0.025 * i, in.run_in = 80 + i;
+        in.first_in = fmin(40, 0.8 * in.run_in * in.slope / in.slope_main);
         ck_assert_int_eq(frame_overlay_valley(&in, &out, NULL), FRAME_OK);
         /* Heights agree where the ridge dies; the valley's ends lie on both planes. */
         ck_assert_double_eq_tol(out.reach_in * in.slope_main, in.run_in * in.slope, 1e-9);
@@ -142,6 +173,7 @@ int main(void) {
     TCase *tests = tcase_create("roof_singles");
     tcase_add_test(tests, studs_of_a_gable);
     tcase_add_test(tests, a_collar_tie);
+    tcase_add_test(tests, what_begins_too_far_is_refused);
     tcase_add_test(tests, mitres_of_fascias);
     tcase_add_test(tests, valleys_over_sheathing);
     suite_add_tcase(suite, tests);

@@ -470,6 +470,9 @@ START_TEST(what_cannot_be_is_refused) {
     plan_finish(&p, 1);
     p.kinds[0] = FRAME_ROOF_HALF_HIP;
     refused(&p.in, FRAME_REQUIRED, "half_hip_in", "half hip");
+    plan_finish(&p, 1);
+    p.in.break_in = 20;
+    refused(&p.in, FRAME_REQUIRED, "upper_slopes", "break_in alone");
     plan_add_hole(&p, 1, 200, 0), plan_add_hole(&p, 1, 210, 0), plan_add_hole(&p, 1, 200, 10);
     refused(plan_finish(&p, 1), FRAME_IMPOSSIBLE, "holes[0]", "outside");
     p.hole_count = 2;
