@@ -40,6 +40,14 @@ enum frame_stock_end_values {
     FRAME_STOCK_END_SHARING = 6    /**< "sharing". All searches are done; whether cuts could be shared to save more is not proven. */
 };
 
+/** Which hand a piece is, where its cuts are to be shared. */
+typedef int32_t frame_stock_hand;
+enum frame_stock_hand_values {
+    FRAME_STOCK_HAND_EITHER = 1, /**< "either". Both faces are alike: it may be rolled over as well as turned end for end. */
+    FRAME_STOCK_HAND_LEFT = 2,   /**< "left". Its cuts are given with its face up, and it is cut so: turned end for end, never rolled over. */
+    FRAME_STOCK_HAND_RIGHT = 3   /**< "right". The mirror image: both its cuts slant the other way, and it is never rolled over either. */
+};
+
 /** A kind of piece wanted. As a tuple or array: length, count, name. */
 typedef struct frame_stock_piece {
     uint32_t struct_size, struct_id;
@@ -56,8 +64,8 @@ typedef struct frame_stock_piece {
     double left_cut_in;       /**< 0 : -48..48. How far the cut of its left end runs along the board: the far edge's end less the near edge's, both measured to the right; 0 of a square end. */
     double right_cut_in;      /**< 0 : -48..48. The same of its right end. */
     double cut_across_in;     /**< optional : >0..48. Across what the cuts run: the width of the board for mitres, its thickness for bevels. Required to share a cut. */
-    frame_bool crowned;       /**< no. Whether its crown tells how it lies: then it is not turned to share a cut. */
-    int32_t spare2;
+    frame_bool crowned;       /**< no. Whether its crown tells how it lies: then it is neither turned end for end nor rolled over to share a cut. */
+    frame_stock_hand hand;    /**< either. Its hand. Of a left and a right hand the cuts are given alike, those of the left. */
 } frame_stock_piece;
 /** Sets up a piece: every field not given. */
 FRAME_ELEMENT(stock_piece);
@@ -184,6 +192,8 @@ typedef struct frame_stock_plan_out {
     frame_stock_end ended; /**< Why the search ended. */
     int32_t shared_cuts;  /**< Angled cuts that two neighbours share. */
     double shared_cut_in; /**< Length of board that sharing them saves. */
+    frame_bool fewest_boards; /**< Whether it is proven, besides, that no plan of this net cost uses fewer boards. */
+    int32_t spare;
 } frame_stock_plan_out;
 
 /** A board of the plan. */
@@ -263,7 +273,9 @@ typedef struct frame_stock_plan_strip {
 /** Cuts pieces from stock lengths for the least money. A board of length L holds pieces when their lengths, the kerfs between them
  * and the end trim are no more than L; between two defects likewise. The search bounds the cost by plans that cut boards in
  * fractions, made pattern by pattern, searches over how many boards there are of each kind, and says optimal only when the bound
- * is met. Of plans of equal cost it gives one of few boards, few distinct patterns and long offcuts. FRAME_IMPOSSIBLE when a piece
+ * is met. Of plans of equal cost it looks for the fewest boards (fewest_boards says when they are proven), then, among as many boards,
+ * for few distinct patterns, then for long leftovers, stock of no price that stays uncut counted with them: those two by exchanges that
+ * leave cost and boards as they are, a bounded search that proves nothing. FRAME_IMPOSSIBLE when a piece
  * is longer than every stock (it is named) or the stock available does not suffice; FRAME_TOO_LARGE beyond 1,000,000 pieces. */
 FRAME_ANSWER(stock_plan);
 /** The usual ways by name, for comparison: as frame_stock_plan_solve with the method of the name. In Python and Lua: method="longest". */

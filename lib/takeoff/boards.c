@@ -362,7 +362,9 @@ static frame_status polish(frame_boards *boards) {
         if (!frame_array_push(&boards->nodes, &FRAME_ITEM(frame_boards_node, boards->aside, n))) return FRAME_NO_MEMORY;
         sift_up(boards->nodes.items, boards->nodes.count - 1);
     }
-    return look_through(boards, spent + fmax(POLISHING_STEPS, spent / 4));
+    const frame_status status = look_through(boards, spent + fmax(POLISHING_STEPS, spent / 4));
+    boards->fewest = boards->job->money_unit > 1 && !boards->nodes.count && !boards->effort->over;
+    return status;
 }
 
 /* Any duals prove a bound: those at which the effort ran out too. */
@@ -389,7 +391,7 @@ static int64_t bound_by_size(const frame_boards *boards) {
     return size * least < 1e18 ? frame_cut_round_up(job, size * least * (1 - 1e-12)) : 0;
 }
 
-frame_status frame_boards_search(frame_boards *boards, int *impossible) {
+static frame_status search_all(frame_boards *boards, int *impossible) {
     const frame_cut_job *job = boards->job;
     for (size_t k = 0; k < job->kind_count; k++) boards->limits[k] = job->supplies[job->kinds[k].supply];
     int64_t bound = bound_by_size(boards);
@@ -409,4 +411,9 @@ frame_status frame_boards_search(frame_boards *boards, int *impossible) {
     boards->bound = below(boards);
     boards->proven = 1;
     return polish(boards);
+}
+
+frame_status frame_boards_search(frame_boards *boards, int *impossible) {
+    const frame_status status = search_all(boards, impossible);
+    return status || *impossible || !boards->best.found ? status : frame_boards_tidy(boards);
 }

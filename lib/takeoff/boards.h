@@ -34,6 +34,7 @@ typedef struct frame_boards {
     int64_t bound;           /* no plan costs less */
     int proven;              /* not 0: none costs less money */
     int polishing;           /* not 0: looking for as little money with fewer boards */
+    int fewest;              /* not 0: and none that costs as little has fewer boards */
     frame_cut_plan best;
     double money;                     /* smallest units in the caller's money, for whoever watches; 0: nobody does */
     double cost_before, bound_before; /* of the searches before, in the caller's money */
@@ -46,5 +47,7 @@ void frame_boards_give(frame_boards *boards);
 /* Improves boards->best, which may hold a plan already (found), until it is proven or the effort is over. *impossible:
  * the boards there are do not suffice, and boards->relaxed tells what is short. */
 frame_status frame_boards_search(frame_boards *boards, int *impossible);
+/* Of plans as cheap as the best: the tidiest that a few tries more come to. */
+frame_status frame_boards_tidy(frame_boards *boards);
 
 #endif

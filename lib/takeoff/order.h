@@ -25,7 +25,7 @@ typedef struct frame_order_claim {
     int32_t item;
     int32_t own;                                 /* not 0: an item by itself, since its ends are cut as no other's */
     double left_cut_in, right_cut_in, across_in; /* of a piece that may share cuts; 0 otherwise */
-    int32_t crowned, spare;
+    int32_t crowned, handed;
 } frame_order_claim;
 
 /* Where a room lies on its board. */

@@ -46,8 +46,10 @@ static frame_status share(const frame_order *order, const frame_stock_piece *of,
         return refuse_cut(made->piece, of);
     const double kerf = order->in->kerf_in, saved = frame_share_saving(of->left_cut_in, of->cut_across_in, kerf) +
                                                     frame_share_saving(of->right_cut_in, of->cut_across_in, kerf);
-    made->left_cut_in = of->left_cut_in;
-    made->right_cut_in = of->right_cut_in;
+    const double mirror = of->hand == FRAME_STOCK_HAND_RIGHT ? -1 : 1;
+    made->left_cut_in = mirror * of->left_cut_in;
+    made->right_cut_in = mirror * of->right_cut_in;
+    made->handed = of->hand == FRAME_STOCK_HAND_LEFT || of->hand == FRAME_STOCK_HAND_RIGHT;
     made->across_in = of->cut_across_in;
     made->crowned = of->crowned;
     if (order->share <= 0) return FRAME_OK;

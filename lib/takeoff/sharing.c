@@ -19,14 +19,18 @@ double frame_share_between(const frame_share_piece *before, const frame_share_pi
     return frame_share_saving(before->right_in, before->across_in, kerf_in);
 }
 
-/* The four ways a piece may lie, all of them turns, so that its hand stays: as it is; rolled over, which slants both
- * cuts the other way; end for end flat on the bench; both. A crowned piece lies one way. */
+/* The four ways a piece may lie, none of which mirrors it: as it is; end for end flat on the bench; rolled over, which
+ * slants both cuts the other way; both. One whose face is to stay up takes the first two, a crowned one the first. */
 static frame_share_piece turned(const frame_share_piece *of, int turn) {
     frame_share_piece lying = *of;
-    const double sign = turn & 1 ? -1 : 1;
-    lying.left_in = sign * (turn & 2 ? of->right_in : of->left_in);
-    lying.right_in = sign * (turn & 2 ? of->left_in : of->right_in);
+    const double sign = turn & 2 ? -1 : 1;
+    lying.left_in = sign * (turn & 1 ? of->right_in : of->left_in) + 0.0; /* no -0 */
+    lying.right_in = sign * (turn & 1 ? of->left_in : of->right_in) + 0.0;
     return lying;
+}
+
+static int turns_of(const frame_share_piece *of) {
+    return of->crowned ? 1 : of->handed ? 2 : TURNS;
 }
 
 /* The piece that goes behind the last one: the most saved; of those the one that offers the most to the next. */
@@ -36,7 +40,7 @@ static size_t choose(const frame_share_piece *pieces, size_t count, const frame_
     double most = 0, offer = 0;
     for (size_t i = 0; i < count; i++) {
         if (pieces[i].used) continue;
-        for (int turn = 0; turn < (pieces[i].crowned ? 1 : TURNS); turn++) {
+        for (int turn = 0; turn < turns_of(&pieces[i]); turn++) {
             const frame_share_piece lying = turned(&pieces[i], turn);
             const double saving = frame_share_between(last, &lying, kerf_in);
             const double next = frame_share_saving(lying.right_in, lying.across_in, kerf_in);
@@ -69,7 +73,7 @@ void frame_share_lay(frame_share_piece *pieces, size_t count, double kerf_in, fr
     int found = 0, starts = 0;
     if (!any_cut(pieces, count)) return;
     for (size_t start = 0; start < count && starts < MOST_STARTS; start++)
-        for (int turn = 0; turn < (pieces[start].crowned ? 1 : TURNS); turn++, starts++) {
+        for (int turn = 0; turn < turns_of(&pieces[start]); turn++, starts++) {
             const double saved = lay_from(pieces, count, start, turn, kerf_in, laid);
             if (saved <= most) continue;
             most = saved, found = 1;

@@ -10,8 +10,9 @@ typedef struct frame_share_piece {
     double left_in, right_in;
     double across_in; /* across what the cuts run */
     int32_t crowned;  /* lies one way only */
+    int32_t handed;   /* is not rolled over */
     int32_t claim, copy;
-    int32_t used;
+    int32_t used, spare;
 } frame_share_piece;
 
 /* What a shared cut saves against two ends side by side with the kerf between their long points. Across a slanted cut

@@ -78,8 +78,15 @@ static frame_status take_pieces(writing *of, const frame_cut_part *part) {
         frame_stock_piece kind;
         frame_stock_piece_item(of->order->in->pieces, (size_t)from->piece, &kind);
         const int32_t copy = kind.splice_count ? spliced_copy(of, claim) : of->used[claim];
-        const frame_share_piece taken = {
-            from->left_cut_in, from->right_cut_in, from->across_in, from->crowned, (int32_t)claim, copy, 0};
+        const frame_share_piece taken = {from->left_cut_in,
+                                         from->right_cut_in,
+                                         from->across_in,
+                                         from->crowned,
+                                         from->handed,
+                                         (int32_t)claim,
+                                         copy,
+                                         0,
+                                         0};
         of->left[claim]--;
         of->used[claim]++;
         if (!frame_array_push(&of->lying, &taken)) return FRAME_NO_MEMORY;

@@ -23,6 +23,7 @@ typedef struct solving {
     frame_effort effort;
     int64_t bound; /* in the smallest unit of money */
     int proven;
+    int fewest;       /* not 0: of plans as cheap, none has fewer boards */
     int full_lengths; /* not 0: no search counted on shared cuts, though they might save something */
     double lowest;    /* no plan costs less, cuts shared or not; FRAME_NOT_GIVEN when the search itself says */
     double limit_s;   /* of this search; FRAME_NOT_GIVEN without one */
@@ -68,6 +69,7 @@ static frame_status search(solving *of, frame_component *component) {
     if (!status) status = frame_component_add(component, &of->order.job, &boards.best, &of->plan);
     of->bound += boards.bound / of->order.job.money_unit;
     of->proven = of->proven && boards.proven;
+    of->fewest = of->fewest && boards.fewest;
     frame_boards_give(&boards);
     return status;
 }
@@ -80,7 +82,7 @@ static frame_status search_all(solving *of) {
     if (!component_of) return FRAME_NO_MEMORY;
     const int32_t count = frame_component_count(job, component_of);
     frame_status status = FRAME_OK;
-    of->proven = 1;
+    of->proven = of->fewest = 1;
     frame_effort_begin(&of->effort, of->limit_s, of->order.share > 0 ? MOST_STEPS / (SEARCHES - 1) : MOST_STEPS);
     of->effort.watch = in->watch;
     for (int32_t c = 0; !status && c < count; c++) {
@@ -137,6 +139,7 @@ static void judge_shared(solving *of, const frame_stock_plan_out *out) {
 static void judge(solving *of, frame_stock_plan_out *out) {
     judge_shared(of, out);
     out->optimal = of->proven;
+    out->fewest_boards = of->proven && of->fewest && !of->order.in->share_cuts;
     out->ended = end_of(of);
     out->bound = of->proven ? out->net_cost : fmin((double)of->bound / of->order.money, out->net_cost);
     out->gap_share = out->net_cost > 0 ? (out->net_cost - out->bound) / out->net_cost : 0;

@@ -82,15 +82,17 @@ static inline void verify_shared(const job *made, const frame_stock_plan_piece *
     }
 }
 
-/* A piece lies as it was asked for, or turned without changing its hand; a crowned one as it was asked for. */
+/* A piece lies as it was asked for, or turned without mirroring it; a handed one with its face up, a crowned one as it
+ * was asked for. The right hand is the mirror image of what was given. */
 static inline void verify_turn(const frame_stock_piece *kind, const frame_stock_plan_piece *piece) {
-    const double left = kind->splice_count ? 0 : given(kind->left_cut_in, 0);
-    const double right = kind->splice_count ? 0 : given(kind->right_cut_in, 0);
+    const double mirror = kind->splice_count ? 0 : kind->hand == FRAME_STOCK_HAND_RIGHT ? -1 : 1;
+    const double left = mirror * given(kind->left_cut_in, 0), right = mirror * given(kind->right_cut_in, 0);
+    const int handed = kind->hand == FRAME_STOCK_HAND_LEFT || kind->hand == FRAME_STOCK_HAND_RIGHT;
     const int as_is = piece->left_cut_in == left && piece->right_cut_in == right;
     const int rolled = piece->left_cut_in == -left && piece->right_cut_in == -right;
     const int ended = piece->left_cut_in == right && piece->right_cut_in == left;
     const int both = piece->left_cut_in == -right && piece->right_cut_in == -left;
-    ck_assert(as_is || (kind->crowned != 1 && (rolled || ended || both)));
+    ck_assert(as_is || (kind->crowned != 1 && (ended || (!handed && (rolled || both)))));
 }
 
 /* A piece lies on sound wood, behind the piece before it on its strip, and is of the board's kind. */
@@ -174,6 +176,39 @@ static inline void verify_strips(const job *made, const frame_stock_plan *plan) 
     }
 }
 
+/* Whether two boards of one stock have their marks at the same places. */
+static inline int marked_alike(const frame_stock_plan *plan, const frame_stock_plan_board *one,
+                               const frame_stock_plan_board *other) {
+    if (one->stock != other->stock || one->piece_count != other->piece_count) return 0;
+    for (uint32_t p = 0; p < one->piece_count; p++) {
+        frame_stock_plan_piece of_one, of_other;
+        ck_assert_int_eq(frame_stock_plan_piece_at(plan, one->piece_first + p, &of_one), FRAME_OK);
+        ck_assert_int_eq(frame_stock_plan_piece_at(plan, other->piece_first + p, &of_other), FRAME_OK);
+        if (fabs(of_one.from_in - of_other.from_in) > 1e-9 || fabs(of_one.to_in - of_other.to_in) > 1e-9) return 0;
+    }
+    return 1;
+}
+
+/* Boards of one number are cut alike, of others not, and the numbers are as many as the patterns. Pieces of one length
+ * that may be ripped and may not, or whose ends differ, may part boards that are marked alike. */
+static inline void verify_patterns(const job *made, const frame_stock_plan *plan, int32_t patterns) {
+    int32_t most = -1;
+    int may_part = made->in.share_cuts == 1;
+    for (size_t i = 0; i < made->in.piece_count; i++) may_part |= made->pieces[i].may_rip == 1;
+    for (size_t b = 0; b < frame_stock_plan_board_count(plan); b++) {
+        frame_stock_plan_board one, other;
+        ck_assert_int_eq(frame_stock_plan_board_at(plan, b, &one), FRAME_OK);
+        if (one.alike > most) most = one.alike;
+        for (size_t c = 0; c < b; c++) {
+            ck_assert_int_eq(frame_stock_plan_board_at(plan, c, &other), FRAME_OK);
+            const int alike = marked_alike(plan, &one, &other);
+            if (one.alike == other.alike) ck_assert(alike);
+            if (one.alike != other.alike && !may_part) ck_assert(!alike);
+        }
+    }
+    ck_assert_int_eq(most + 1, patterns);
+}
+
 static inline void verify(const job *made, const frame_stock_plan *plan) {
     int32_t used[MOST] = {0};
     double cost = 0, kept = 0;
@@ -204,6 +239,8 @@ static inline void verify(const job *made, const frame_stock_plan *plan) {
     }
     verify_counts(made, plan);
     verify_strips(made, plan);
+    verify_patterns(made, plan, out.patterns);
+    if (out.fewest_boards == 1) ck_assert_int_eq(out.optimal, 1);
     for (size_t s = 0; s < made->in.stock_count; s++)
         if (made->stock[s].available != FRAME_NOT_GIVEN_INT) ck_assert_int_le(used[s], made->stock[s].available);
     ck_assert_double_eq_tol(out.cost, cost, 2e-6);
