@@ -10,6 +10,7 @@ are remarks, but for these, which make large tables small and quick:
 #mark NP=-1 >26=-2  words that may stand in such cells, and what they become
 #word A x|y|z       the column is an int16_t: the place of its word in this list, from 1; 0 for an empty cell
 #set A x|y|z        the column is a uint16_t: a bit for each of its words, which are parted by "/"
+#aside A B          the columns are for those who read the table, and not in the library
 #index A B          asks for an array frame_TABLE_at[a][b] (of one to three columns; "A*4" keeps quarters) that gives 1 + the
                     place of the first row with these numbers, 0 where there is none; such rows stand together
 """
@@ -37,13 +38,15 @@ class Columns:
     """What the remarks say about the columns."""
 
     def __init__(self, path, lines):
-        self.path, self.ways, self.marks, self.keys = path, {}, {}, []
+        self.path, self.ways, self.marks, self.keys, self.aside = path, {}, {}, [], []
         for number, line in enumerate(lines, 1):
             words = line.rstrip("\n").split(None, 1 if line.startswith("#mark") else 2)
             if words and words[0][:1] == "#" and words[0][1:] in ("whole", "feet"):
                 self.ways.update((column, (words[0][1:], [])) for column in line.split()[1:])
             elif len(words) == 3 and words[0] in ("#word", "#set"):
                 self.ways[words[1]] = (words[0][1:], [word.strip() for word in words[2].split("|")])
+            elif words and words[0] == "#aside":
+                self.aside = line.split()[1:]
             elif words and words[0] == "#mark":
                 self.marks.update((m.rsplit("=", 1)[0], int(m.rsplit("=", 1)[1])) for m in words[1].split())
             elif words and words[0] == "#index":
@@ -96,6 +99,14 @@ def c_value(kind, column, cell, columns):
     return '"%s"' % cell.replace("\\", "\\\\").replace('"', '\\"')
 
 
+WIDTHS = {"double": 8, "const char *": 8, "int32_t": 4, "frame_known": 4}
+
+
+def stored(names, kinds, columns):
+    """The places of the columns that the library holds, the widest first so that no row has gaps."""
+    return sorted((i for i, name in enumerate(names) if name not in columns.aside), key=lambda i: -WIDTHS.get(kinds[i], 2))
+
+
 def check(path, columns, rows):
     for wanted in ("id", "source", "known"):
         if wanted not in columns:
@@ -142,7 +153,7 @@ def main(path, output):
     names, rows = lines[0][1], lines[1:]
     columns = Columns(path, text)
     check(path, names, rows)
-    for column in set(columns.ways) | {column for column, _ in columns.keys}:
+    for column in set(columns.ways) | {column for column, _ in columns.keys} | set(columns.aside):
         if column not in names:
             sys.exit("%s: the remarks name a column %s that there is not" % (path, column))
     declared, defined = index_c(name, *index_table(path, columns, names, rows)) if columns.keys else ("", "")
@@ -150,7 +161,8 @@ def main(path, output):
         declared += "\n#ifndef FRAME_NO_CELL\n#define FRAME_NO_CELL (-32768)\n#endif\n"
     kinds = [c_type(c, [r[i] for _, r in rows], columns) for i, c in enumerate(names)]
     guard = "FRAME_MADE_TABLE_%s_H" % name.upper()
-    fields = "\n".join("    %s%s%s;" % (k, "" if k.endswith("*") else " ", c) for k, c in zip(kinds, names))
+    places = stored(names, kinds, columns)
+    fields = "\n".join("    %s%s%s;" % (kinds[i], "" if kinds[i].endswith("*") else " ", names[i]) for i in places)
     header = """/* Made from the table %s.csv by lib/generate/tables.py. Edit that. */
 #ifndef %s
 #define %s
@@ -165,7 +177,7 @@ extern const frame_%s_row frame_%s_table[];
 %s
 #endif
 """ % (name, guard, guard, name, fields, name, name, len(rows), name, name, declared)
-    body = "\n".join("    {%s}," % ", ".join(c_value(k, n, c, columns) for k, n, c in zip(kinds, names, row)) for _, row in rows)
+    body = "\n".join("    {%s}," % ", ".join(c_value(kinds[i], names[i], row[i], columns) for i in places) for _, row in rows)
     source = '/* Made from the table %s.csv by lib/generate/tables.py. Edit that. */\n#include "table_%s.h"\n\nconst frame_%s_row frame_%s_table[] = {\n%s\n};\n%s' % (
         name, name, name, name, body, defined)
     for ending, text in ((".h", header), (".c", source)):

@@ -171,8 +171,8 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_beam_check_in *in, frame_beam
     return FRAME_OK;
 }
 
-static FRAME_RECORD_COLD frame_status recorded(const frame_beam_check_in *in, frame_beam_check_out *out,
-                                               frame_working *record) {
+static FRAME_RECORDED frame_status recorded(const frame_beam_check_in *in, frame_beam_check_out *out,
+                                            frame_working *record) {
     return check(in, out, record);
 }
 

@@ -119,8 +119,8 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, const fra
     return FRAME_OK;
 }
 
-static FRAME_RECORD_COLD frame_status recorded(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
-                                               frame_joist_check_out *out, frame_working *record) {
+static FRAME_RECORDED frame_status recorded(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
+                                            frame_joist_check_out *out, frame_working *record) {
     frame_member member;
     double C_r;
     const frame_status status = find_member(in, by_use, &member, &C_r);

@@ -180,8 +180,8 @@ FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist
     return FRAME_OK;
 }
 
-static FRAME_RECORD_COLD frame_status recorded(const frame_joist_span_in *in, frame_joist_span_out *out,
-                                               frame_working *record) {
+static FRAME_RECORDED frame_status recorded(const frame_joist_span_in *in, frame_joist_span_out *out,
+                                            frame_working *record) {
     return span(in, out, record);
 }
 

@@ -36,7 +36,10 @@
 #define FRAME_RECORDING(w) __builtin_expect((w) != 0, 0)
 /* Not "cold": gcc would then take all code beside a call, the calculation itself, for code that hardly ever runs. */
 #define FRAME_RECORD_COLD __attribute__((noinline))
+/* The instance of a whole calculation that always records: made for size. */
+#define FRAME_RECORDED __attribute__((noinline, cold))
 #else
+#define FRAME_RECORDED
 #define FRAME_RECORDING(w) ((w) != 0)
 #define FRAME_RECORD_COLD
 #endif

@@ -50,9 +50,12 @@ static void is_sound(const frame_lumber *lumber, const frame_lumber_values_row *
     ck_assert_int_eq(lumber->table_id, row->id);
     ck_assert_double_eq(lumber->fb_psi, row->fb_psi);
     ck_assert_double_eq(lumber->e_min_psi, row->e_min_psi);
-    ck_assert_msg(lumber->size_factor_fb >= 0.4 && lumber->size_factor_fb <= 1.5, "%s %s", row->label, size);
-    ck_assert_msg(lumber->size_factor_ft >= 0.4 && lumber->size_factor_ft <= 1.5, "%s %s", row->label, size);
-    ck_assert_msg(lumber->size_factor_fc >= 0.6 && lumber->size_factor_fc <= 1.15, "%s %s", row->label, size);
+    ck_assert_msg(lumber->size_factor_fb >= 0.4 && lumber->size_factor_fb <= 1.5, "%s %s",
+                  frame_species_name(row->species), size);
+    ck_assert_msg(lumber->size_factor_ft >= 0.4 && lumber->size_factor_ft <= 1.5, "%s %s",
+                  frame_species_name(row->species), size);
+    ck_assert_msg(lumber->size_factor_fc >= 0.6 && lumber->size_factor_fc <= 1.15, "%s %s",
+                  frame_species_name(row->species), size);
     ck_assert(lumber->known >= row->known);
     ck_assert(lumber->source && lumber->size_source && lumber->table);
 }
