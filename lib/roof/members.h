@@ -88,8 +88,23 @@ typedef struct members_end {
 /* What of a ridge's end lies past its point: other members leave it room. */
 typedef struct members_head {
     v2 at, away;
-    double past, half;
+    double past, half, top;
 } members_head;
+
+/* A member along a line as it lies in plan, for what must leave it room. */
+typedef struct members_part {
+    int32_t run, end[2]; /* -1 for a ledger; its ends among all ends, -1 */
+    int32_t spare;
+    polygon2 plan;
+    v2 low, high; /* of its box */
+} members_part;
+
+/* A line along which one part leaves another room. */
+typedef struct members_clearing {
+    line2 line;   /* what lies within stays */
+    double loss;  /* area it costs */
+    double share; /* of the cut runs along the other part */
+} members_clearing;
 
 /* A plane that cuts a piece. The cuts of a piece stand before its notches. */
 typedef struct members_cut {
@@ -139,7 +154,7 @@ typedef struct members {
     double height; /* above plate */
     double fall;   /* of the roof from the building line to the tail cut */
     v2 origin;
-    frame_array faces, sides, runs, ends, heads, standing, laid;
+    frame_array faces, sides, runs, ends, heads, parts, standing, laid;
     int32_t *face_of; /* of each roof face its members_face, -1 for an upright one */
     int32_t left_out;
     int32_t counts[24];
@@ -148,6 +163,7 @@ typedef struct members {
 #define MEMBERS_FACE(m, i) (&FRAME_ITEM(members_face, (m)->faces, i))
 #define MEMBERS_SIDE(m, i) (&FRAME_ITEM(members_side, (m)->sides, i))
 #define MEMBERS_RUN(m, i) (&FRAME_ITEM(members_run, (m)->runs, i))
+#define MEMBERS_PART(m, i) (&FRAME_ITEM(members_part, (m)->parts, i))
 #define MEMBERS_END(m, i) (&FRAME_ITEM(members_end, (m)->ends, i))
 
 /* The answer of roof_solve, list by list. */
@@ -185,6 +201,17 @@ frame_status members_add_ledgers(members *m);
 frame_status members_find_runs(members *m);
 frame_status members_find_ends(members *m);
 frame_status members_end_runs(members *m);
+/* Whether, past a side along a wall, the wall goes on without a ledger. */
+int members_wall_goes_on(const members *m, const members_side *side, int32_t point);
+int32_t members_end_of(const members *m, int32_t run, int which);
+/* The share of a cut through a run that must bear on another run. */
+double members_share_on(const members *m, const members_run *run, const members_run *other, line2 cut);
+/* members_clear.c: cuts what still overlaps; the way one part leaves another room: 0 for none. */
+frame_status members_clear_runs(members *m);
+void members_find_box(members_part *part);
+int members_parts_apart(const members_part *a, const members_part *b);
+double members_common_area(const polygon2 *a, const polygon2 *b);
+int members_best_side(const polygon2 *own, v2 dir, const polygon2 *other, members_clearing *found);
 frame_status members_add_runs(members *m);
 /* members_between.c: what goes between rafters. */
 frame_status members_add_lookouts(members *m, const members_face *face, const members_side *rake);

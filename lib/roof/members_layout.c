@@ -46,6 +46,21 @@ static int is_taken(const layout *l, double place, double low, double high) {
     return 0;
 }
 
+/* What would stand half against a ridge and half against a ledger beside it moves until it stands against one. */
+static double moved_to_one(const layout *l, double place, const members_crossing *upper) {
+    const members_side *side = MEMBERS_SIDE(l->m, upper->side);
+    const double half = l->m->sections[MEMBERS_RAFTERS].thickness / 2;
+    if (fabs(v2_dot(side->line.n, l->face->along)) > 1e-9) return place;
+    for (int forward = 0; forward < 2; forward++) {
+        const int32_t next = forward ? side->next : side->prev;
+        if (next < 0 || v2_dot(MEMBERS_SIDE(l->m, next)->line.n, side->line.n) < 1 - 1e-9) continue;
+        const double end = v2_dot(l->face->along, forward ? side->q : side->p);
+        if (fabs(MEMBERS_SIDE(l->m, next)->off - side->off) < 1e-9 || fabs(end - place) > half - 1e-9) continue;
+        return v2_dot(l->face->along, forward ? side->p : side->q) > end ? end + half : end - half;
+    }
+    return place;
+}
+
 /* The rafters at one place; of one that stands at a gable only what lies beside it. */
 static frame_status place_rafters(layout *l, double place, const placed *beside, members_standing_at where) {
     frame_status status = cross(l, place);
@@ -57,7 +72,8 @@ static frame_status place_rafters(layout *l, double place, const placed *beside,
             l->m->left_out += !beside;
             continue;
         }
-        status = members_add_rafter(l->m, l->face, place, lower, upper, where, &added);
+        const double moved = moved_to_one(l, place, upper);
+        status = members_add_rafter(l->m, l->face, moved, lower, upper, where, &added);
         l->m->left_out += !status && !added;
         const placed taken = {place, l->m->sections[MEMBERS_RAFTERS].thickness / 2, lower->up, upper->up};
         if (added && beside && !frame_array_push(&l->placed, &taken)) status = FRAME_NO_MEMORY;

@@ -26,27 +26,34 @@ static v2 point_at(const members *m, const members_end *end) {
     return (v2){point->x_in, point->y_in};
 }
 
-/* The height of a member's top over a place, counted from the point. */
-static double top_at(const members *m, const members_end *end, v2 from_point) {
-    const members_run *run = MEMBERS_RUN(m, end->run);
-    return v2_dot(run->dir, from_point) * run->slope - run->drop;
+static double top_at(const members_run *run, v2 p) {
+    return run->z - run->drop + run->slope * v2_dot(run->dir, v2_less(p, run->at[0]));
 }
 
-/* The share of a cut that must bear on another member: not what stands above that one's top. Those that slope meet at
- * unequal slopes and depths: of theirs less. */
-static double share_on(const members *m, const members_end *end, const members_end *other, line2 cut) {
-    const members_run *run = MEMBERS_RUN(m, end->run);
-    const line2 own = line2_through(point_at(m, end), v2_left(end->away));
-    const double plumb = m->sections[run->section].depth * sqrt(1 + run->slope * run->slope);
+static double plumb_of(const members *m, const members_run *run) {
+    return m->sections[run->section].depth * sqrt(1 + run->slope * run->slope);
+}
+
+/* Not what stands above the other one's top; where both slope, nor what hangs below its bottom. */
+double members_share_on(const members *m, const members_run *run, const members_run *other, line2 cut) {
+    const line2 own = line2_through(run->at[0], v2_left(run->dir));
+    const double plumb = plumb_of(m, run), below = plumb_of(m, other);
     double proud = 0;
     for (int i = -1; i < 2; i += 2) {
         v2 corner;
         if (!line2_meet(cut, line2_moved(own, i * run->half), &corner)) continue;
-        const v2 from = v2_less(corner, point_at(m, end));
-        proud += fmax(0, top_at(m, end, from) - top_at(m, other, from)) / 2;
+        const double above = top_at(run, corner) - top_at(other, corner);
+        proud += fmax(0, above) / 2;
+        if (run->slope > 0 && other->slope > 0) proud += fmax(0, plumb - above - below) / 2;
     }
-    const double least = run->slope == 0 ? 0.95 : MEMBERS_RUN(m, other->run)->slope == 0 ? 0.85 : 0.75;
-    return least * fmax(0, 1 - proud / plumb);
+    return fmax(0, 1 - proud / plumb);
+}
+
+/* Of those that slope less is asked: they meet at unequal slopes and depths. */
+static double share_on(const members *m, const members_end *end, const members_end *on, line2 cut) {
+    const members_run *run = MEMBERS_RUN(m, end->run), *other = MEMBERS_RUN(m, on->run);
+    const double least = run->slope == 0 ? 0.95 : other->slope == 0 ? 0.85 : 0.75;
+    return least * members_share_on(m, run, other, cut);
 }
 
 /* -- ends at gables, walls and eaves -- */
@@ -63,6 +70,18 @@ static size_t first_end_at(const members *m, int32_t point) {
     return low;
 }
 
+int members_wall_goes_on(const members *m, const members_side *side, int32_t point) {
+    for (size_t i = 0; i < m->sides.count; i++) {
+        const members_side *other = MEMBERS_SIDE(m, i);
+        if (other == side || other->run >= 0 || (other->from != point && other->to != point)) continue;
+        if (other->kind == FRAME_LINE_EAVE || other->off > 0) continue;
+        if (v2_dot(other->line.n, side->line.n) > 1 - 1e-9) return 1;
+    }
+    return 0;
+}
+
+/* A ridge runs on to a wall that goes on beyond the ledger: what comes along that wall ends at the ridge's side, and so
+ * does the ledger. */
 static void close_at(members *m, int32_t point, const members_side *side) {
     for (size_t i = first_end_at(m, point); i < m->ends.count && MEMBERS_END(m, i)->point == point; i++) {
         members_end *end = MEMBERS_END(m, i);
@@ -73,7 +92,10 @@ static void close_at(members *m, int32_t point, const members_side *side) {
         const char *label = eave                            ? "tail cheek cut"
                             : side->kind == FRAME_LINE_WALL ? "cut at the wall"
                                                             : "cut at the gable";
-        add_stop(end, line2_moved(side->line, side->off), label, side->off > 0 && !eave ? 0.85 : 0);
+        const int through =
+            side->off > 0 && MEMBERS_RUN(m, end->run)->slope == 0 && members_wall_goes_on(m, side, point);
+        const double off = through ? 0 : side->off;
+        add_stop(end, line2_moved(side->line, off), label, off > 0 && !eave ? 0.85 : 0);
         end->closed = 1;
         if (eave && MEMBERS_RUN(m, end->run)->kind == FRAME_LINE_VALLEY) end->notched = 1;
     }
@@ -140,7 +162,9 @@ static line2 end_facing(const members *m, const members_end *first) {
 static frame_status end_first(members *m, members_end *first) {
     if (first->which == 2 || first->closed) return FRAME_OK;
     add_stop(first, line2_turned(end_facing(m, first)), "end cut", 0);
-    const members_head head = {point_at(m, first), first->away, first->past, MEMBERS_RUN(m, first->run)->half};
+    const members_run *run = MEMBERS_RUN(m, first->run);
+    const members_head head = {point_at(m, first), first->away, first->past, run->half,
+                               top_at(run, point_at(m, first))};
     return first->past <= 1e-9 || frame_array_push(&m->heads, &head) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
@@ -226,5 +250,5 @@ frame_status members_end_runs(members *m) {
         const frame_status status = end_at_point(m, i, next);
         if (status) return status;
     }
-    return FRAME_OK;
+    return members_clear_runs(m);
 }

@@ -1,129 +1,6 @@
-/* One rafter of a face: cut where it meets the sides of the face. In plan it is a strip; each side it reaches takes
- * away what lies beyond the face of the member there. At a corner of the face that points inward (the meeting of two
- * valleys) it keeps what lies within either side: a notch. */
+/* One rafter of a face: its pieces, with every cut of its strip, its seat and what stands on the eave. */
+#include "roof/members_rafter.h"
 #include "base/error.h"
-#include "roof/members.h"
-
-typedef struct rafter {
-    members *m;
-    const members_face *face;
-    double place, half;
-    polygon2 strip; /* what is left of it in plan */
-    struct rafter_cut {
-        line2 line;
-        int32_t side;
-    } cuts[8];
-    struct rafter_notch {
-        line2 lines[3];
-        int32_t side, count;
-    } notches[4];
-    int cut_count, notch_count;
-} rafter;
-
-static line2 line_of(const members *m, int32_t side) {
-    return line2_moved(MEMBERS_SIDE(m, side)->line, MEMBERS_SIDE(m, side)->off);
-}
-
-/* Takes away what lies beyond a line, if that is anything. 0 when nothing is left, or no room for more cuts. */
-static int cut_by(rafter *r, line2 line, int32_t side) {
-    polygon2 left = r->strip;
-    const double before = polygon2_area(&left);
-    polygon2_keep(&left, line);
-    if (polygon2_area(&left) > before - 1e-9) return 1;
-    if (polygon2_area(&left) < 1e-6 || r->cut_count == 8) return 0;
-    if (fabs(v2_dot(line.n, r->face->up)) < 1e-3) return 0; /* along the rafter: there is no room for it */
-    r->strip = left;
-    r->cuts[r->cut_count++] = (struct rafter_cut){line, side};
-    return 1;
-}
-
-static double place_of(const rafter *r, v2 p) {
-    return v2_dot(r->face->along, p) - r->place;
-}
-
-/* Whether the face's corner between two sides points inward. */
-static int is_reflex(const members_side *a, const members_side *b) {
-    return v2_cross(a->line.n, b->line.n) < -1e-9;
-}
-
-static int32_t neighbour(const members *m, int32_t side, int forward) {
-    return forward ? MEMBERS_SIDE(m, side)->next : MEMBERS_SIDE(m, side)->prev;
-}
-
-/* Whether the strip reaches the corner of the face between a side and the next one. */
-static int reaches(const rafter *r, int32_t from, int forward, int32_t *next) {
-    *next = neighbour(r->m, from, forward);
-    if (*next < 0) return 0;
-    const members_side *a = MEMBERS_SIDE(r->m, from), *b = MEMBERS_SIDE(r->m, *next);
-    return fabs(place_of(r, forward ? a->q : a->p)) <= r->half + 2 * (a->off + b->off);
-}
-
-static int is_reflex_beside(const rafter *r, int32_t from, int32_t next, int forward) {
-    const members_side *a = MEMBERS_SIDE(r->m, from), *b = MEMBERS_SIDE(r->m, next);
-    return forward ? is_reflex(a, b) : is_reflex(b, a);
-}
-
-/* A side whose end is a corner that points inward cuts it only together with the other one there. */
-static int cut_end(rafter *r, int32_t side) {
-    int32_t next;
-    for (int forward = 0; forward < 2; forward++) {
-        if (!reaches(r, side, forward, &next) || !is_reflex_beside(r, side, next, forward)) continue;
-        if (r->notch_count == 4) return 0;
-        r->notches[r->notch_count++] =
-            (struct rafter_notch){{line2_turned(line_of(r->m, side)), line2_turned(line_of(r->m, next))}, side, 2};
-        return 1;
-    }
-    return cut_by(r, line_of(r->m, side), side);
-}
-
-/* The sides beside the one it ends at, as far as the strip reaches. */
-static int cut_beside(rafter *r, int32_t from, int forward) {
-    int32_t next;
-    for (int step = 0; step < 4 && reaches(r, from, forward, &next); step++, from = next) {
-        if (is_reflex_beside(r, from, next, forward)) return 1;
-        if (!cut_by(r, line_of(r->m, next), next)) return 0;
-    }
-    return 1;
-}
-
-static int cut_ends(rafter *r, int32_t lower, int32_t upper) {
-    return cut_end(r, lower) && cut_end(r, upper) && cut_beside(r, lower, 0) && cut_beside(r, lower, 1) &&
-           cut_beside(r, upper, 0) && cut_beside(r, upper, 1);
-}
-
-/* -- the ends of ridges that run on past their points -- */
-
-static int crosses(const polygon2 *strip, const line2 *lines, int count, line2 within) {
-    polygon2 rest = *strip;
-    for (int i = 0; i < count; i++) polygon2_keep(&rest, lines[i]);
-    polygon2_keep(&rest, within);
-    return polygon2_area(&rest) > 1e-6;
-}
-
-static int avoid_head(rafter *r, const members_head *head) {
-    const line2 end = line2_moved(line2_through(head->at, head->away), -head->past); /* within: in the head */
-    const line2 left = line2_moved(line2_through(head->at, v2_left(head->away)), -head->half);
-    const line2 right = line2_moved(line2_through(head->at, v2_times(v2_left(head->away), -1)), -head->half);
-    const line2 ahead = line2_moved(line2_through(head->at, v2_times(head->away, -1)), -head->half);
-    const line2 round[3] = {left, right, ahead}; /* behind its point lies the ridge itself */
-    if (!crosses(&r->strip, round, 3, end)) return 1;
-    struct rafter_notch notch = {{end}, -1, 1};
-    if (crosses(&r->strip, &end, 1, line2_turned(left))) notch.lines[notch.count++] = left;
-    if (crosses(&r->strip, &end, 1, line2_turned(right))) notch.lines[notch.count++] = right;
-    if (notch.count == 1) return cut_by(r, line2_turned(end), -1);
-    if (r->notch_count == 4) return 0;
-    r->notches[r->notch_count++] = notch;
-    return 1;
-}
-
-static int avoid_heads(rafter *r) {
-    for (size_t i = 0; i < r->m->heads.count; i++) {
-        const members_head *head = &FRAME_ITEM(members_head, r->m->heads, i);
-        if (fabs(place_of(r, head->at)) > r->half + head->past + head->half) continue;
-        if (!avoid_head(r, head)) return 0;
-    }
-    return 1;
-}
 
 /* -- what it is -- */
 
@@ -137,7 +14,7 @@ static frame_roof_member kind_of(frame_roof_line_kind lower, frame_roof_line_kin
     return high ? FRAME_MEMBER_VALLEY_JACK : upper == FRAME_LINE_HIP ? FRAME_MEMBER_CRIPPLE_JACK : FRAME_MEMBER_RAFTER;
 }
 
-static const char *label_of(const members *m, const rafter *r, line2 line, int32_t side) {
+static const char *label_of(const members *m, const members_rafter *r, line2 line, int32_t side) {
     const int square = fabs(v2_dot(line.n, r->face->along)) < 1e-9;
     switch (side < 0 ? FRAME_LINE_RIDGE : MEMBERS_SIDE(m, side)->kind) {
         case FRAME_LINE_HIP:
@@ -169,25 +46,42 @@ static double tail_share(const members *m, const members_face *face) {
 
 /* What stands proud of a member does not bear on it: jacks of a valley, and those of the flatter roof on a member that
  * is dropped for the steeper one. */
-static double proud_share(const rafter *r, const members_side *side) {
+static double proud_share(const members_rafter *r, const members_side *side) {
     const double drop = MEMBERS_RUN(r->m, side->run)->drop;
     const double proud = drop + side->off * r->face->slope * v2_dot(r->face->up, side->line.n);
     const double plumb = r->m->sections[MEMBERS_RAFTERS].depth * sqrt(1 + r->face->slope * r->face->slope);
     return fmin(1, fmax(0, proud) / plumb);
 }
 
-static frame_status add_cut(const rafter *r, const struct rafter_cut *cut) {
+/* Over the corner of the walls a valley is notched for their plates, and what is cut against it there bears on less. */
+static int is_at_seat(const members_rafter *r, int32_t side) {
+    const members_run *run = MEMBERS_RUN(r->m, MEMBERS_SIDE(r->m, side)->run);
+    const members_section *section = &r->m->sections[run->section];
+    if (run->kind != FRAME_LINE_VALLEY) return 0;
+    const frame_roof_solve_point *corner = MEMBERS_POINT(r->m, run->point[0]);
+    const double plumb = section->depth * sqrt(1 + run->slope * run->slope);
+    const double seat = (plumb - r->m->height) / run->slope; /* of the valley, along it in plan */
+    v2 at;
+    if (!line2_meet((line2){r->face->along, r->place}, members_line_of(r->m, side), &at)) return 0;
+    return v2_dot(run->dir, v2_less(at, (v2){corner->x_in, corner->y_in})) < seat + section->thickness + r->half;
+}
+
+static frame_status add_cut(const members_rafter *r, const struct members_rafter_cut *cut) {
     members *m = r->m;
     const frame_roof_line_kind kind = cut->side < 0 ? FRAME_LINE_RIDGE : MEMBERS_SIDE(m, cut->side)->kind;
     const int bears = cut->side < 0 || MEMBERS_SIDE(m, cut->side)->run >= 0 || MEMBERS_SIDE(m, cut->side)->off > 0;
     double share = bears ? 0.95 : 0;
-    if (cut->side >= 0 && MEMBERS_SIDE(m, cut->side)->run >= 0) share *= 1 - proud_share(r, MEMBERS_SIDE(m, cut->side));
+    if (cut->side >= 0 && MEMBERS_SIDE(m, cut->side)->run >= 0) {
+        share *= 1 - proud_share(r, MEMBERS_SIDE(m, cut->side));
+        if (is_at_seat(r, cut->side)) share *= 0.85 / 0.95;
+    }
     if (kind == FRAME_LINE_EAVE) share = tail_share(m, r->face);
-    const char *label = label_of(m, r, cut->line, cut->side);
+    if (cut->side < 0) share = (cut->beside ? 0.75 : 0.95) * cut->part;
+    const char *label = cut->beside ? "cheek cut" : label_of(m, r, cut->line, cut->side);
     return members_add_upright(m, cut->line, r->face->along, label, share) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
-static frame_status add_notch(const rafter *r, const struct rafter_notch *notch) {
+static frame_status add_notch(const members_rafter *r, const struct members_rafter_notch *notch) {
     for (int i = 0; i < notch->count; i++) {
         const char *label = notch->side < 0 ? "notch at the ridge" : "double cheek";
         if (!members_add_upright(r->m, line2_turned(notch->lines[i]), r->face->along, label, 0)) return FRAME_NO_MEMORY;
@@ -196,22 +90,32 @@ static frame_status add_notch(const rafter *r, const struct rafter_notch *notch)
     return FRAME_OK;
 }
 
+/* Whether its place is over the plate of an eave: that runs on past an inner corner of the walls, mitred, by its width.
+ */
+static int is_over_plate(const members_rafter *r, const members_side *eave) {
+    const int forward = v2_dot(r->face->along, v2_less(eave->q, eave->p)) > 0;
+    const int32_t beside[2] = {forward ? eave->prev : eave->next, forward ? eave->next : eave->prev};
+    double past[2];
+    for (int end = 0; end < 2; end++)
+        past[end] = MEMBERS_SIDE(r->m, beside[end])->kind == FRAME_LINE_VALLEY ? r->m->in->plate_width_in : 0;
+    return r->place > eave->low - past[0] - r->half + 1e-6 && r->place < eave->high + past[1] + r->half - 1e-6;
+}
+
 /* The eave over whose plate it lies, so low that it is cut there; NULL when it is cut by none. */
-static const members_side *seat_of(const rafter *r, double low, double high) {
+static const members_side *seat_of(const members_rafter *r, double low, double high) {
     const double slope = r->face->slope, plumb = r->m->sections[MEMBERS_RAFTERS].depth * sqrt(1 + slope * slope);
     const double seat = (plumb - r->m->height) / slope;
     for (int32_t i = r->face->first; i < r->face->first + r->face->count; i++) {
         const members_side *side = MEMBERS_SIDE(r->m, i);
         if (side->kind != FRAME_LINE_EAVE) continue;
         const double wall = side->line.at + side->overhang;
-        if (low > wall + seat - 1e-6 || high < wall + 1.5) continue;
-        if (r->place < side->low - r->half + 1e-6 || r->place > side->high + r->half - 1e-6) continue;
+        if (low > wall + seat - 1e-6 || high < wall + 1.5 || !is_over_plate(r, side)) continue;
         return side;
     }
     return NULL;
 }
 
-static frame_status add_birdsmouth(const rafter *r, line2 wall, double area) {
+static frame_status add_birdsmouth(const members_rafter *r, line2 wall, double area) {
     members *m = r->m;
     const v2 point = v2_times(wall.n, wall.at);
     members_cut *seat = members_add_cut(m, FRAME_STICK_SEAT, (vec3){point.x, point.y, 0}, (vec3){0, 0, -1}, "seat");
@@ -225,7 +129,7 @@ static frame_status add_birdsmouth(const rafter *r, line2 wall, double area) {
 
 /* At an inner corner of the walls a rafter may lie over the plate of the other wall too, outside its own building line.
  */
-static frame_status add_second_seat(const rafter *r, const members_side *eave) {
+static frame_status add_second_seat(const members_rafter *r, const members_side *eave) {
     const line2 own = line2_moved(eave->line, eave->overhang);
     for (int end = 0; end < 2; end++) {
         const members_side *beside = MEMBERS_SIDE(r->m, end ? eave->next : eave->prev);
@@ -245,7 +149,7 @@ static frame_status add_second_seat(const rafter *r, const members_side *eave) {
     return FRAME_OK;
 }
 
-static frame_status add_seat(const rafter *r, const members_side *eave) {
+static frame_status add_seat(const members_rafter *r, const members_side *eave) {
     const line2 wall = line2_moved(eave->line, eave->overhang);
     double low, high;
     polygon2_range(&r->strip, wall.n, &low, &high);
@@ -255,7 +159,7 @@ static frame_status add_seat(const rafter *r, const members_side *eave) {
 }
 
 /* Seen from the eave: the side on which the waste of its last cheek lies. */
-static frame_hand hand_of(const rafter *r) {
+static frame_hand hand_of(const members_rafter *r) {
     frame_hand hand = FRAME_NOT_GIVEN_INT;
     for (int i = 0; i < r->cut_count; i++) {
         const v2 waste = v2_times(r->cuts[i].line.n, -1);
@@ -267,7 +171,7 @@ static frame_hand hand_of(const rafter *r) {
     return hand;
 }
 
-static frame_status add_pieces(const rafter *r, frame_roof_member kind, const members_side *eave) {
+static frame_status add_pieces(const members_rafter *r, frame_roof_member kind, const members_side *eave) {
     members *m = r->m;
     double low, high;
     polygon2_range(&r->strip, r->face->up, &low, &high);
@@ -288,7 +192,7 @@ static frame_status add_pieces(const rafter *r, frame_roof_member kind, const me
 }
 
 /* What stands on the eave, for what goes between. */
-static frame_status stand(const rafter *r, frame_roof_member kind, const members_side *eave, double high) {
+static frame_status stand(const members_rafter *r, frame_roof_member kind, const members_side *eave, double high) {
     const members_standing standing = {.face = r->m->face_of[r->face->face],
                                        .edge = eave->edge,
                                        .common = kind == FRAME_MEMBER_COMMON,
@@ -300,7 +204,7 @@ static frame_status stand(const rafter *r, frame_roof_member kind, const members
 
 frame_status members_add_rafter(members *m, const members_face *face, double place, const members_crossing *lower,
                                 const members_crossing *upper, members_standing_at where, int *added) {
-    rafter r = {.m = m, .face = face, .place = place, .half = m->sections[MEMBERS_RAFTERS].thickness / 2};
+    members_rafter r = {.m = m, .face = face, .place = place, .half = m->sections[MEMBERS_RAFTERS].thickness / 2};
     double low, high;
     for (int i = 0; i < 4; i++) {
         const double across = place + (i == 1 || i == 2 ? r.half : -r.half);
@@ -309,13 +213,14 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
     }
     r.strip.count = 4;
     *added = 0;
-    if (!cut_ends(&r, lower->side, upper->side) || !avoid_heads(&r)) return FRAME_OK;
+    if (!members_cut_strip(&r, lower->side, upper->side)) return FRAME_OK;
     polygon2_range(&r.strip, face->up, &low, &high);
     const frame_roof_line_kind from = MEMBERS_SIDE(m, lower->side)->kind, to = MEMBERS_SIDE(m, upper->side)->kind;
     const members_side *eave = where == MEMBERS_FLYING ? NULL : seat_of(&r, fmax(low, lower->up - 2 * r.half), high);
     const int seated = eave && low <= eave->line.at + eave->overhang + 1e-6;
     if ((from == FRAME_LINE_EAVE && !seated && where != MEMBERS_FLYING) || upper->up - lower->up < 3) return FRAME_OK;
-    const int at_head = r.cut_count && r.cuts[r.cut_count - 1].side < 0 && r.notch_count == 0;
+    const int at_head =
+        r.cut_count && r.cuts[r.cut_count - 1].side < 0 && !r.cuts[r.cut_count - 1].beside && r.notch_count == 0;
     const frame_roof_member kind = kind_of(from, at_head ? FRAME_LINE_RIDGE : to, where);
     const members_laid laid = {m->face_of[face->face], 0, place, low, high};
     if (!frame_array_push(&m->laid, &laid)) return FRAME_NO_MEMORY;

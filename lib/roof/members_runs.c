@@ -125,10 +125,15 @@ static frame_status cut_end(members *m, const members_run *run, const members_en
     return FRAME_OK;
 }
 
-static members_end *end_of(members *m, int32_t run, int which) {
+int32_t members_end_of(const members *m, int32_t run, int which) {
     for (size_t i = 0; i < m->ends.count; i++)
-        if (MEMBERS_END(m, i)->run == run && MEMBERS_END(m, i)->which == which) return MEMBERS_END(m, i);
-    return NULL;
+        if (MEMBERS_END(m, i)->run == run && MEMBERS_END(m, i)->which == which) return (int32_t)i;
+    return -1;
+}
+
+static const members_end *end_of(const members *m, int32_t run, int which) {
+    const int32_t end = members_end_of(m, run, which);
+    return end < 0 ? NULL : MEMBERS_END(m, end);
 }
 
 /* Whether the walls' line crosses the run below its lower stop: then it sits on their plates. */

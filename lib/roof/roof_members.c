@@ -32,6 +32,7 @@ frame_status members_begin(members *m, const frame_roof_members_in *in, frame_an
     m->runs.item_size = sizeof(members_run);
     m->ends.item_size = sizeof(members_end);
     m->heads.item_size = sizeof(members_head);
+    m->parts.item_size = sizeof(members_part);
     m->standing.item_size = sizeof(members_standing);
     m->sections = m->set->sections;
     frame_roof_corner_item(m->in->corners, 0, &corner);
@@ -48,6 +49,7 @@ void members_end_work(members *m) {
     frame_array_give(&m->runs);
     frame_array_give(&m->ends);
     frame_array_give(&m->heads);
+    frame_array_give(&m->parts);
     frame_array_give(&m->standing);
     frame_array_give(&m->laid);
 }

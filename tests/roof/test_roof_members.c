@@ -373,6 +373,72 @@ START_TEST(random_plans_close) {
 }
 END_TEST
 
+/* -- gables, slopes and walls of many kinds -- */
+
+static double turn_at(const plan *p, size_t i) {
+    const size_t n = p->corner_count;
+    const frame_roof_corner *a = &p->corners[(i + n - 1) % n], *b = &p->corners[i % n], *c = &p->corners[(i + 1) % n];
+    return (b->x_in - a->x_in) * (c->y_in - b->y_in) - (b->y_in - a->y_in) * (c->x_in - b->x_in);
+}
+
+/* Gables on every other edge between outer corners, hips beside them. */
+static void add_gables(plan *p) {
+    const size_t n = p->corner_count;
+    for (size_t k = 0; k < n; k++) {
+        if (turn_at(p, k) <= 0 || turn_at(p, k + 1) <= 0 || rand() % 2) continue;
+        if (p->kinds[(k + n - 1) % n] == FRAME_ROOF_HIP && p->kinds[(k + 1) % n] == FRAME_ROOF_HIP)
+            p->kinds[k] = FRAME_ROOF_GABLE;
+    }
+}
+
+START_TEST(random_gables_close) {
+    static plan p;
+    frame_roof_members_out out;
+    for (int i = 0; i < plan_total(); i++) {
+        srand((unsigned)i);
+        plan_cells(&p, 3 + rand() % 7, 144, 0);
+        plan_finish(&p, random_in(0.3, 1.1));
+        add_gables(&p);
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), i & 1 ? 16 : 0);
+        if (i & 4) in->joist_size = FRAME_SIZE(2, 6), in->blocking = 1;
+        frame_roof_members *members = solve(in, &out);
+        assert_fits(members, &out);
+        frame_roof_members_free(members);
+    }
+}
+END_TEST
+
+/* Slopes of whole inches, and walls anywhere: nothing overlaps, and few are left whose faults are named: hips that die
+ * at the corner of a wall, and members shorter than they are thick. */
+START_TEST(random_slopes_and_walls) {
+    static plan p;
+    frame_roof_members_out out;
+    int solved = 0, faulty = 0;
+    for (int i = 0; i < plan_total(); i++) {
+        srand((unsigned)i);
+        plan_cells(&p, 3 + rand() % 7, 144, 0);
+        plan_finish(&p, 1);
+        for (size_t k = 0; k < plan_edges(&p); k++) {
+            p.slopes[k] = (4 + rand() % 7) / 12.0;
+            if (i & 2 && rand() % 5 == 0) p.kinds[k] = FRAME_ROOF_WALL;
+        }
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), i & 1 ? 16 : 0);
+        frame_roof_members *members = NULL;
+        in->height_above_plate_in = 5.5;
+        const frame_status status = frame_roof_members_solve(in, &members, NULL);
+        if (status == FRAME_OUTSIDE_SCOPE || status == FRAME_IMPOSSIBLE) continue; /* edges that come into line */
+        ck_assert_msg(status == FRAME_OK, "%s", frame_error_text());
+        frame_roof_members_result(members, &out);
+        ck_assert_uint_eq(frame_roof_members_overlap_count(members), 0);
+        solved++, faulty += !out.fits;
+        ck_assert_int_eq(!out.fits, (int)(out.cautions >> FRAME_MEMBERS_CAUTION_FAULTS & 1));
+        frame_roof_members_free(members);
+    }
+    ck_assert_int_gt(solved, plan_total() / 2);
+    ck_assert_msg(20 * faulty <= solved + 20, "%d of %d", faulty, solved);
+}
+END_TEST
+
 /* Mirrored, it has the same pieces with the hands changed. */
 START_TEST(a_mirrored_plan) {
     static plan p;
@@ -421,6 +487,8 @@ int main(void) {
     tcase_add_test(tests, what_is_refused);
     tcase_add_test(tests, an_overhang_over_a_courtyard);
     tcase_add_test(tests, random_plans_close);
+    tcase_add_test(tests, random_gables_close);
+    tcase_add_test(tests, random_slopes_and_walls);
     tcase_add_test(tests, a_mirrored_plan);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

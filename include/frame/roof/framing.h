@@ -170,7 +170,8 @@ typedef struct frame_roof_members_gang {
 /** Frames a roof: lays out every member on centres, places it in space, and cuts it where it meets the others. Layouts of all faces
  * are counted from one point, so that rafters of opposite faces stand in pairs. Where members meet, the rank decides: ridges before
  * hips, valleys and breaks, then the thicker, then the longer; a lower one is cut against the sides of a higher one, and a ridge that
- * ends at hips runs on until they bear whole; where no ridge is, all are mitred. End rafters go before those of the layout.
+ * ends at hips runs on until they bear whole; where no ridge is, all are mitred; members of several points that all but meet are cut
+ * along the side of the higher in rank. End rafters go before those of the layout.
  * The proof finds the neighbours by a sweep: no two may share 0.001 cubic inch, and an end cut must bear on 95 % of its face, less
  * what stands proud of the other's top; a seat on 1-1/2 in of its length (IRC R802.6), a tail on 95 % of what it has in common with
  * the sub-fascia's height, the ends of hips and valleys on 85 %, on each other 75 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for half
