@@ -10,6 +10,7 @@
 #include <frame/strength/members.h>
 #include <frame/strength/beams.h>
 #include <frame/strength/columns.h>
+#include <frame/strength/openings.h>
 #include <frame/strength/sizing.h>
 
 #endif

@@ -37,6 +37,13 @@ FRAME_ALWAYS_INLINE double frame_duration_factor(frame_load_duration duration) {
     return frame_load_durations_table[duration - 1].factor;
 }
 
+/* The word that has this C_D. */
+FRAME_ALWAYS_INLINE frame_load_duration frame_duration_of(double factor) {
+    for (frame_load_duration d = FRAME_DURATION_PERMANENT; d < FRAME_DURATION_IMPACT; d++)
+        if (frame_duration_factor(d) == factor) return d;
+    return FRAME_DURATION_IMPACT;
+}
+
 FRAME_ALWAYS_INLINE void frame_combination_lead(frame_combinations *c, frame_load_combination which, double total,
                                                 double factor, double equivalent) {
     c->governs = which;

@@ -2,6 +2,7 @@
 #include "base/error.h"
 #include "strength/bending.h"
 #include "strength/column.h"
+#include "strength/plate.h"
 #include "strength_facts.h"
 
 #include "working/plain_math.h"
@@ -109,50 +110,24 @@ frame_status frame_column_combine(const frame_column_check_in *in, const frame_m
     return FRAME_OK;
 }
 
-/* F_c-perp of the plate and how it is known. */
-static frame_status find_plate(const frame_column_check_in *in, double *value, const char **source,
-                               frame_known *known) {
-    frame_lumber plate;
-    frame_grade grade;
-    *value = in->plate_fc_perp_psi, *source = "given", *known = FRAME_KNOWN_USER;
-    if (in->plate_species == FRAME_NOT_GIVEN_INT) return FRAME_OK;
-    if (frame_given(in->plate_fc_perp_psi)) return frame_contradicts("plate_fc_perp_psi", "plate_species");
-    frame_status status = frame_grade_find("No.2", &grade);
-    if (!status) status = frame_lumber_find(in->plate_species, grade, FRAME_SIZE(2, 4), &plate);
-    if (status) return status;
-    *value = plate.fc_perp_psi, *source = plate.source, *known = plate.known;
-    return FRAME_OK;
-}
-
-static void record_plate(const frame_column_check_in *in, const frame_member *m, double F_p, const char *source,
-                         frame_column_check_out *out, frame_working *record) {
-    const double n = m->plies, b = m->breadth, f_c = out->fc_actual_psi;
-    const int lrfd = in->method == FRAME_METHOD_LRFD;
-    FRAME_HEADING(record, "Crushing of the plate");
-    FRAME_TABLE(record, F_c_perp, F_p, "psi", "design value of the plate across the grain", source);
-    FRAME_TABLE(record, C_M_p, in->service == FRAME_SERVICE_WET ? 0.67 : 1, "", "wet service factor on F_c-perp",
-                "NDS Supplement table 4A");
-    FRAME_TABLE(record, C_t_p, m->temperature_stress, "", "temperature factor on F_c-perp", "NDS 2018 table 2.3.3");
-    FRAME_STEP(record, l_b, n * b, "in", "length of bearing along the plate", "");
-    const int away = !in->plate_end && l_b < 6;
-    FRAME_TABLE(record, C_b, away ? (l_b + 0.375) / l_b : 1, "",
-                "bearing area factor, (l_b + 0.375)/l_b away from the ends", "NDS 2018 3.10.4 (from memory)");
-    FRAME_TABLE(record, k_p, lrfd ? FRAME_FORMAT_KF(FRAME_FORMAT_FC_PERP) * FRAME_FORMAT_PHI(FRAME_FORMAT_FC_PERP) : 1,
-                "", lrfd ? "K_F phi" : "1 in allowable stress design", FRAME_FORMAT_SOURCE);
-    FRAME_STEP(record, F_c_perp_prime, F_c_perp * C_M_p * C_t_p * C_b * k_p, "psi",
-               "adjusted design value across the grain", "NDS 2018 table 4.3.1");
-    FRAME_STEP(record, bearing_ratio, f_c / F_c_perp_prime, "", "share of the plate's bearing strength used",
-               "NDS 2018 3.10.2");
-    out->plate_fc_perp_adjusted_psi = F_c_perp_prime;
-    out->bearing_ratio = bearing_ratio;
-}
-
 frame_status frame_column_plate(const frame_column_check_in *in, const frame_member *m, frame_column_state *of,
                                 frame_column_check_out *out, frame_working *record) {
-    double value;
-    const char *source;
-    const frame_status status = find_plate(in, &value, &source, &of->plate_known);
-    if (status || value == FRAME_NOT_GIVEN) return status;
-    record_plate(in, m, value, source, out, record);
+    const double n = m->plies, b = m->breadth, f_c = out->fc_actual_psi;
+    frame_plate plate;
+    const frame_status status =
+        frame_plate_find(in->plate_species, in->plate_fc_perp_psi, "plate_species", "plate_fc_perp_psi", &plate);
+    if (status || !frame_given(plate.F_c_perp)) return status;
+    const frame_plate_lie lie = {.length = n * b,
+                                 .temperature_factor = m->temperature_stress,
+                                 .away = !in->plate_end,
+                                 .wet = in->service == FRAME_SERVICE_WET,
+                                 .lrfd = in->method == FRAME_METHOD_LRFD};
+    FRAME_HEADING(record, "Crushing of the plate");
+    const double F_c_perp_prime = frame_plate_allowed(&plate, &lie, record);
+    FRAME_STEP(record, bearing_ratio, f_c / F_c_perp_prime, "", "share of the plate's bearing strength used",
+               "NDS 2018 3.10.2");
+    of->plate_known = plate.known;
+    out->plate_fc_perp_adjusted_psi = F_c_perp_prime;
+    out->bearing_ratio = bearing_ratio;
     return FRAME_OK;
 }

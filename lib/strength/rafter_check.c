@@ -155,12 +155,6 @@ static frame_status check_member(const frame_rafter_check_in *in, const sloped *
     return status;
 }
 
-static frame_load_duration duration_of(double factor) {
-    for (frame_load_duration d = FRAME_DURATION_PERMANENT; d < FRAME_DURATION_IMPACT; d++)
-        if (frame_duration_factor(d) == factor) return d;
-    return FRAME_DURATION_PERMANENT;
-}
-
 /* Span and overhang loaded all along: whatever lies anywhere adds to this reaction. The plate pushes straight up, so
  * that its share square to the rafter is what the beam needs. */
 static double find_seat_load(const sloped *r, const frame_load_case *k, frame_working *record) {
@@ -185,7 +179,7 @@ static frame_status check_case(const frame_rafter_check_in *in, const sloped *r,
     *load = find_seat_load(r, k, record);
     b.size = in->size, b.species = in->species, b.grade = in->grade, b.plies = in->plies;
     b.service = in->service, b.incised = in->incised, b.temperature = in->temperature, b.method = in->method;
-    b.load_duration = duration_of(k->duration_factor);
+    b.load_duration = frame_duration_of(k->duration_factor);
     if (in->method == FRAME_METHOD_LRFD)
         b.load_duration = FRAME_DURATION_TEN_YEARS, b.time_effect_factor = k->time_effect;
     b.load_lb = *load, b.length_in = in->seat_in, b.angle_deg = theta_s;
