@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/number.h"
+#include "base/utf8.h"
 
 typedef struct error_detail {
     frame_status status;
@@ -16,24 +17,11 @@ static _Thread_local error_detail detail;
 
 enum { MOST_SHOWN = 60 }; /* bytes of a value: a message that holds a whole file helps nobody */
 
-/* The bytes of the UTF-8 character that begins here; 0 for what is none. */
-static size_t character(const char *from) {
-    const unsigned char *c = (const unsigned char *)from;
-    const size_t length = c[0] < 0x80                   ? 1
-                          : c[0] >= 0xC2 && c[0] < 0xE0 ? 2
-                          : (c[0] & 0xF0u) == 0xE0      ? 3
-                          : c[0] >= 0xF0 && c[0] < 0xF5 ? 4
-                                                        : 0;
-    for (size_t i = 1; i < length; i++)
-        if ((c[i] & 0xC0u) != 0x80u) return 0;
-    return length;
-}
-
 /* Copies the characters that fit, in one line and in UTF-8 whatever was given. */
 static void keep(char *into, size_t size, const char *from) {
     size_t at = 0;
     while (*from) {
-        size_t length = character(from);
+        size_t length = frame_utf8_length(from);
         const int shown = length && (unsigned char)*from >= 0x20 && *from != 0x7F;
         if (!length) length = 1;
         if (at + length >= size) break;

@@ -307,7 +307,7 @@ void frame_code_beside_joist(frame_framing_job *job, frame_code_use use, frame_s
                              frame_grade grade, double spacing, double live, double dead, double snow,
                              frame_beside_code *beside);
 void frame_code_beside_header(frame_framing_job *job, frame_code_supports supports, frame_size size, int32_t plies,
-                              double width_in, frame_beside_code *beside);
+                              frame_beside_code *beside);
 void frame_code_beside_deck_beam(frame_framing_job *job, size_t floor, frame_size size, int32_t plies,
                                  frame_species species, frame_beside_code *beside);
 void frame_code_beside_deck_post(frame_framing_job *job, size_t floor, frame_size size, frame_species species,
@@ -338,10 +338,20 @@ void frame_framing_wall_describe(const frame_framing_job *job, size_t wall, fram
 frame_status frame_framing_uprights(frame_framing_job *job, size_t wall, frame_array *uprights);
 /* Checks them as columns, lists them. */
 frame_status frame_framing_uprights_check(frame_framing_job *job, size_t wall, const frame_array *uprights);
-/* The largest ratio of a column over its combinations. */
+/* The largest ratio of one as a column over its combinations, and what it is under the worst. */
 frame_status frame_upright_ratio(const frame_framing_job *job, size_t wall, const frame_by_kind *load, int32_t plies,
-                                 double length, int lateral, double *ratio, frame_column_check_out *out,
-                                 frame_working *w);
+                                 double length, int lateral, double *ratio, frame_column_check_in *worst);
+
+/* -- columns -- */
+/* The largest ratio over the combinations of a load; in is then as under the worst. */
+frame_status frame_column_worst(const frame_by_kind *load, double wind_plf, frame_column_check_in *in, double *ratio);
+/* Lists its check with its working; there: what is compared with what the code's table allows. */
+frame_status frame_column_list(frame_framing_job *job, const char *name, const frame_column_check_in *worst,
+                               frame_bearer_kind kind, double there, const frame_beside_code *beside);
+/* What wood weighs in service. */
+double frame_wood_weight(double volume_in3, double gravity);
+/* The top of a beam: at the top of its level's walls, or under the joists of its floor. */
+double frame_beam_top(const frame_framing_job *job, size_t beam);
 
 /* -- footings, joints, sticks, buying -- */
 frame_status frame_framing_pad(frame_framing_job *job, const char *name, double x, double y, double given_in2,

@@ -70,10 +70,9 @@ void frame_code_beside_deck_joist(frame_framing_job *job, frame_size size, frame
 }
 
 void frame_code_beside_header(frame_framing_job *job, frame_code_supports supports, frame_size size, int32_t plies,
-                              double width_in, frame_beside_code *beside) {
+                              frame_beside_code *beside) {
     frame_code_header_span_in in;
     frame_code_header_span_out out;
-    (void)width_in;
     frame_code_header_span_in_init(&in);
     in.supports = supports;
     in.size = size;

@@ -94,19 +94,21 @@ static void describe_roof_line(const frame_framing_job *job, const frame_bearer 
 
 /* -- what it hands on -- */
 
-static double bottom_of(const frame_framing_job *job, const frame_bearer *bearer, double depth, double s) {
-    if (bearer->kind == FRAME_BEARER_BEAM) {
-        const size_t level = job->level_of_beam[bearer->part];
-        const frame_part_level *at = &job->levels[level];
-        if (job->beams[bearer->part].at_top) return at->base_in + at->height_in - depth;
-        double under = 0;
-        for (size_t i = 0; i < job->floor_count; i++) {
-            double thickness = 0, joist = 0;
-            if (job->level_of_floor[i] != level || frame_floor_depth(job, i, &thickness, &joist)) continue;
-            under = fmax(under, joist + job->floors[i].sheathing_in);
-        }
-        return at->base_in - under - depth;
+double frame_beam_top(const frame_framing_job *job, size_t i) {
+    const size_t level = job->level_of_beam[i];
+    const frame_part_level *at = &job->levels[level];
+    if (job->beams[i].at_top) return at->base_in + at->height_in;
+    double under = 0;
+    for (size_t f = 0; f < job->floor_count; f++) {
+        double thickness = 0, joist = 0;
+        if (job->level_of_floor[f] != level || frame_floor_depth(job, f, &thickness, &joist)) continue;
+        under = fmax(under, joist + job->floors[f].sheathing_in);
     }
+    return at->base_in - under;
+}
+
+static double bottom_of(const frame_framing_job *job, const frame_bearer *bearer, double depth, double s) {
+    if (bearer->kind == FRAME_BEARER_BEAM) return frame_beam_top(job, bearer->part) - depth;
     const size_t level = job->roofs[bearer->part].level;
     const double low = height_at(job, bearer, 0), high = height_at(job, bearer, 1);
     const double t = bearer->length > 0 ? s / bearer->length : 0;

@@ -5,6 +5,7 @@
 
 #include <frame/working.h>
 
+#include "base/utf8.h"
 #include "building/framing.h"
 #include "building_facts.h"
 
@@ -14,6 +15,7 @@ const char *frame_framing_text(frame_framing_job *job, const char *format, ...) 
     va_start(list, format);
     vsnprintf(chars, sizeof chars, format, list);
     va_end(list);
+    frame_utf8_trim(chars);
     return frame_answer_text(job->answer, chars);
 }
 

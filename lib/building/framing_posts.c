@@ -7,13 +7,6 @@
 #include "building/framing.h"
 #include "material/lumber.h"
 
-static frame_load_duration duration_of(double factor) {
-    if (factor >= 1.6) return FRAME_DURATION_TEN_MINUTES;
-    if (factor >= 1.25) return FRAME_DURATION_SEVEN_DAYS;
-    if (factor >= 1.15) return FRAME_DURATION_TWO_MONTHS;
-    return factor >= 1.0 ? FRAME_DURATION_TEN_YEARS : FRAME_DURATION_PERMANENT;
-}
-
 /* What it stands on: the height of its foot. */
 static double foot_of(const frame_framing_job *job, size_t i, size_t under) {
     const frame_part_post *post = &job->posts[i];
@@ -28,60 +21,22 @@ static double foot_of(const frame_framing_job *job, size_t i, size_t under) {
 
 static frame_status check(frame_framing_job *job, size_t i, const frame_by_kind *load, double length) {
     const frame_part_post *post = &job->posts[i];
-    frame_load_case cases[FRAME_LOAD_CASES];
-    frame_column_check_in in, worst;
-    frame_column_check_out out;
-    unsigned kinds = 0;
-    double most = -1;
+    frame_column_check_in in;
+    double ratio;
     frame_column_check_in_init(&in);
     in.size = post->size;
     in.species = post->species;
     in.grade = post->grade;
     in.length_in = length;
-    in.axial_lb = 0;
     if (post->wet) in.service = FRAME_SERVICE_WET, in.incised = 0;
-    for (int kind = 1; kind < FRAME_LOAD_KINDS; kind++)
-        if (load->k[kind] != 0) kinds |= 1u << kind;
-    worst = in;
-    const int count = frame_load_cases_find(kinds, FRAME_DURATION_TEN_YEARS, cases);
-    for (int c = 0; c < count; c++) {
-        double axial = 0;
-        for (int kind = 1; kind < FRAME_LOAD_KINDS; kind++) axial += cases[c].factor[kind] * load->k[kind];
-        in.axial_lb = fmax(axial, 0);
-        in.load_duration = duration_of(cases[c].duration_factor);
-        const frame_status status = frame_column_check(&in, &out, NULL);
-        if (status) return frame_fail_within("post %.60s, ", post->name);
-        if (out.ratio > most) most = out.ratio, worst = in;
-    }
-    frame_working *working;
-    frame_status status = frame_working_new(&working);
-    if (status) return status;
-    status = frame_column_check(&worst, &out, working);
-    if (status) {
-        frame_working_free(working);
-        return status;
-    }
+    const frame_status status = frame_column_worst(load, 0, &in, &ratio);
+    if (status) return frame_fail_within("post %.60s, ", post->name);
     frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
     const size_t deck = frame_floor_deck_of(job, job->level_of_post[i]);
     if (deck != FRAME_NOBODY && !post->to_roof && load->k[FRAME_LOAD_LIVE] > 0)
         frame_code_beside_deck_post(job, deck, post->size, post->species, load->k[FRAME_LOAD_LIVE], &beside);
-    const int has_code = beside.allowed != FRAME_NOT_GIVEN && beside.allowed > 0;
-    const char *name = frame_framing_text(job, "%s, %s", post->name, frame_size_name(post->size));
-    const frame_framing_made_check made = {
-        .name = name ? name : "",
-        .what = "column_check",
-        .governs = frame_word_text("governing", out.governs),
-        .code = beside.words,
-        .ratio = out.ratio,
-        .code_ratio = has_code ? length / beside.allowed : FRAME_NOT_GIVEN,
-        .length = length,
-        .passes = out.passes,
-        .code_passes = has_code ? length <= beside.allowed + 1e-9 : FRAME_NOT_GIVEN_INT,
-        .known = out.known > beside.known ? out.known : beside.known,
-        .kind = FRAME_BEARER_POST,
-        .out = &out,
-        .working = working};
-    return frame_framing_check_add(job, &made);
+    return frame_column_list(job, frame_framing_text(job, "%s, %s", post->name, frame_size_name(post->size)), &in,
+                             FRAME_BEARER_POST, length, &beside);
 }
 
 frame_status frame_framing_pad(frame_framing_job *job, const char *name, double x, double y, double given_in2,
@@ -110,7 +65,7 @@ static double weight_of(const frame_part_post *post, double length) {
     if (frame_size_dressed(post->size, 0, &thickness, &width) ||
         frame_lumber_find(post->species, post->grade, post->size, &lumber))
         return 0;
-    return thickness * width * length / 1728 * 62.4 * lumber.specific_gravity * 1.12;
+    return frame_wood_weight(thickness * width * length, lumber.specific_gravity);
 }
 
 static frame_status hand_down(frame_framing_job *job, const frame_bearer *bearer, const frame_by_kind *load,

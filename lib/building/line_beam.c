@@ -89,40 +89,90 @@ frame_status frame_line_reactions(const frame_line_beam *beam, double self_plf, 
     return FRAME_OK;
 }
 
+/* An edge of the beam that may be in compression. */
+typedef struct edge {
+    frame_bending_ask ask;
+    double F_bE;
+} edge;
+
 typedef struct trial {
     const frame_line_beam *beam;
     frame_member member;
     frame_bending bending;
-    double E_min_prime, F_bE, repetitive;
+    edge edges[2]; /* upper and lower */
+    double E_min_prime, repetitive;
     frame_beam_solve *answer;
     frame_beam_solve_out worst;
     frame_working *w;
 } trial;
 
-/* Bending: each combination against the design value for its own duration. */
-static void check_bending(trial *t, frame_line_result *r) {
-    frame_working *w = t->w;
-    double most = -1;
-    frame_beam_solve_combination governs = {0};
+/* The edge in compression: the upper one is held as it is described; the lower one, over supports between the ends, in
+ * overhangs and under uplift, only where the beam stands on something (NDS 3.3.3: unbraced unless it is held). */
+static frame_status find_edges(trial *t) {
+    const frame_line_beam *beam = t->beam;
+    double apart = fmax(beam->supports[0].s, beam->length - beam->supports[beam->support_count - 1].s);
+    int hogs = 0;
+    for (size_t i = 0; i + 1 < beam->support_count; i++)
+        apart = fmax(apart, beam->supports[i + 1].s - beam->supports[i].s);
     for (size_t i = 0; i < frame_beam_solve_combination_count(t->answer); i++) {
         frame_beam_solve_combination c;
         frame_beam_solve_combination_at(t->answer, i, &c);
-        const double moment = fmax(fabs(c.max_moment_lb_in), fabs(c.min_moment_lb_in));
-        const double allowed =
-            frame_bending_allowed(&t->member, t->repetitive, c.load_duration_factor, t->F_bE, &t->bending, NULL);
-        const double ratio = moment / t->bending.section_modulus / allowed;
-        if (ratio > most) most = ratio, governs = c;
+        hogs |= c.min_moment_lb_in < -1e-6 * fabs(c.max_moment_lb_in) - 1e-9;
     }
+    t->edges[0] = (edge){.ask = {.unbraced = beam->unbraced_in, .slope_cosine = 1}};
+    t->edges[1] = (edge){.ask = {.unbraced = hogs ? apart : 0, .slope_cosine = 1}};
+    t->E_min_prime = frame_bending_stiffness(&t->member, beam->unbraced_in > 0 || hogs, &t->bending, NULL);
+    frame_status status = FRAME_OK;
+    for (int e = 0; e < 2 && !status; e++)
+        status =
+            frame_bending_buckling(&t->member, &t->edges[e].ask, t->E_min_prime, &t->edges[e].F_bE, &t->bending, NULL);
+    return status;
+}
+
+/* Each combination against the design value for its own duration; sagging by the upper edge, hogging by the lower. */
+static frame_beam_solve_combination bending_governs(trial *t, int *edge_of) {
+    frame_beam_solve_combination governs = {0};
+    double most = -1;
+    for (size_t i = 0; i < frame_beam_solve_combination_count(t->answer); i++) {
+        frame_beam_solve_combination c;
+        frame_beam_solve_combination_at(t->answer, i, &c);
+        const double moments[2] = {c.max_moment_lb_in, -c.min_moment_lb_in};
+        for (int e = 0; e < 2; e++) {
+            const double ratio = moments[e] / t->bending.section_modulus /
+                                 frame_bending_allowed(&t->member, t->repetitive, c.load_duration_factor,
+                                                       t->edges[e].F_bE, &t->bending, NULL);
+            if (ratio > most) most = ratio, governs = c, *edge_of = e;
+        }
+    }
+    return governs;
+}
+
+static frame_status check_bending(trial *t, frame_line_result *r) {
+    frame_working *w = t->w;
+    int e = 0;
+    double F_bE;
+    frame_status status = find_edges(t);
+    if (status) return status;
+    const frame_beam_solve_combination governs = bending_governs(t, &e);
+    frame_bending_stiffness(&t->member, t->edges[e].ask.unbraced > 0, &t->bending, w);
     FRAME_HEADING(w, "Bending");
-    FRAME_TABLE(w, M, fmax(fabs(governs.max_moment_lb_in), fabs(governs.min_moment_lb_in)), "lb-in",
-                "largest bending moment of the combination that governs", FRAME_COMBINATION_NAME(governs.combination));
+    if (e)
+        FRAME_CASE(w, "the lower edge is in compression",
+                   "over a support, in an overhang or under uplift: unbraced from support to support",
+                   "NDS 2018 3.3.3");
+    status = frame_bending_buckling(&t->member, &t->edges[e].ask, t->E_min_prime, &F_bE, &t->bending, w);
+    if (status) return status;
+    FRAME_TABLE(w, M, fmax(e ? -governs.min_moment_lb_in : governs.max_moment_lb_in, 0), "lb-in",
+                "bending moment that governs, of the combination that governs",
+                FRAME_COMBINATION_NAME(governs.combination));
     FRAME_TABLE(w, S, t->bending.section_modulus, "in3", "section modulus", "above");
     FRAME_STEP(w, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
     const double F_b_prime =
-        frame_bending_allowed(&t->member, t->repetitive, governs.load_duration_factor, t->F_bE, &t->bending, w);
+        frame_bending_allowed(&t->member, t->repetitive, governs.load_duration_factor, F_bE, &t->bending, w);
     FRAME_STEP(w, bending_ratio, f_b / F_b_prime, "", "share of the bending strength used", "NDS 2018 3.3.1");
     r->bending = bending_ratio;
     r->moment = M;
+    return FRAME_OK;
 }
 
 /* Shear at the support, nothing left out. */
@@ -202,11 +252,8 @@ static frame_status prepare(trial *t, frame_size size, int32_t plies, frame_line
                                            beam->joist ? beam->spacing_in : FRAME_NOT_GIVEN, &t->repetitive);
     if (status) return status;
     frame_bending_section(&t->member, &t->bending, t->w);
-    t->E_min_prime = frame_bending_stiffness(&t->member, beam->unbraced_in > 0, &t->bending, t->w);
-    const frame_bending_ask ask = {.unbraced = beam->unbraced_in, .slope_cosine = 1};
-    status = frame_bending_buckling(&t->member, &ask, t->E_min_prime, &t->F_bE, &t->bending, t->w);
-    /* 62.4 pcf times the specific gravity, with 12 % of moisture: what a wood weighs in service. */
-    r->self_plf = beam->joist ? 0 : t->bending.area / 144 * 62.4 * t->member.lumber.specific_gravity * 1.12;
+    frame_bending_stiffness(&t->member, beam->unbraced_in > 0, &t->bending, NULL);
+    r->self_plf = beam->joist ? 0 : frame_wood_weight(12 * t->bending.area, t->member.lumber.specific_gravity);
     r->depth = t->member.depth;
     r->known = t->member.known;
     r->size = size;
@@ -224,7 +271,11 @@ frame_status frame_line_try(const frame_line_beam *beam, frame_size size, int32_
     if (status) return status;
     frame_beam_solve_result(t.answer, &t.worst);
     if (t.worst.known > result->known) result->known = t.worst.known;
-    check_bending(&t, result);
+    status = check_bending(&t, result);
+    if (status) {
+        frame_beam_solve_free(t.answer);
+        return status;
+    }
     check_shear(&t, result);
     check_bearing(&t, result);
     check_deflection(&t, result);

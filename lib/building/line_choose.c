@@ -45,12 +45,25 @@ static double longest_span(const frame_line_beam *beam) {
     return most;
 }
 
+/* What the wall over a header carries: a floor among it is taken to span from wall to wall, the heavier of the table's
+ * columns. */
+static frame_code_supports supports_of(const frame_line_beam *beam) {
+    int roof = 0, floor = 0;
+    for (size_t i = 0; i < beam->point_count; i++) {
+        const double *k = beam->points[i].load.k;
+        roof |= k[FRAME_LOAD_ROOF_LIVE] != 0 || k[FRAME_LOAD_SNOW] != 0;
+        floor |= k[FRAME_LOAD_LIVE] != 0;
+    }
+    if (!floor) return FRAME_CODE_SUPPORTS_ROOF;
+    return roof ? FRAME_CODE_SUPPORTS_ROOF_1_CLEAR : FRAME_CODE_SUPPORTS_ONE_FLOOR;
+}
+
 /* The code's table for headers and for beams of decks; the span that it is compared with. */
 static double find_beside(frame_framing_job *job, const frame_line_beam *beam, frame_size size, int32_t plies,
                           frame_beside_code *beside) {
     *beside = (frame_beside_code){FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
     if (beam->header && job->conditions.building_width_in != FRAME_NOT_GIVEN)
-        frame_code_beside_header(job, FRAME_CODE_SUPPORTS_ROOF, size, plies, beam->clear_span, beside);
+        frame_code_beside_header(job, supports_of(beam), size, plies, beside);
     else if (beam->deck)
         frame_code_beside_deck_beam(job, beam->deck - 1, size, plies, beam->species, beside);
     return beam->header ? beam->clear_span : longest_span(beam);

@@ -22,14 +22,18 @@ static void move(frame_stick *stick, const frame_place *at) {
     p->origin = vec_add(turn(at, p->origin), (vec3){at->x, at->y, at->z});
 }
 
-/* Weight in service: specific gravity with 12 % of moisture. */
+/* NDS Supplement 3.1.3 (from memory), with 12 % of water in it. */
+double frame_wood_weight(double volume_in3, double gravity) {
+    return volume_in3 / 1728 * 62.4 * (gravity / (1 + gravity * 0.009 * 12)) * 1.12;
+}
+
 static double weight_of(const frame_placed_stick *placed, double volume) {
     frame_lumber lumber;
     double gravity = frame_species_gravity(placed->species, NULL);
     if (placed->size != FRAME_NOT_GIVEN_INT &&
         !frame_lumber_find(placed->species, placed->grade, placed->size, &lumber))
         gravity = lumber.specific_gravity;
-    return gravity == FRAME_NOT_GIVEN ? FRAME_NOT_GIVEN : volume / 1728 * 62.4 * gravity * 1.12;
+    return gravity == FRAME_NOT_GIVEN ? FRAME_NOT_GIVEN : frame_wood_weight(volume, gravity);
 }
 
 static double board_feet_of(frame_size size, double length) {
@@ -209,6 +213,15 @@ frame_status frame_place_gangs(frame_framing_job *job) {
     }
     frame_give(all);
     return FRAME_OK;
+}
+
+/* What cannot be laid out is told, and the rest goes on; only memory ends it. */
+frame_status frame_place_or_note(frame_framing_job *job, frame_status status, const char *part) {
+    if (!status || status == FRAME_NO_MEMORY) return status;
+    const char *text =
+        frame_framing_text(job, "Not placed, not in the lists of sticks and boards: %.300s", frame_error_text());
+    job->not_placed = 1;
+    return text ? frame_framing_note_add(job, FRAME_NOTE_NOT_CHECKED, part, text) : FRAME_NO_MEMORY;
 }
 
 frame_status frame_framing_place(frame_framing_job *job) {

@@ -22,6 +22,9 @@ typedef struct frame_placed_stick {
 } frame_placed_stick;
 frame_status frame_place_stick(frame_framing_job *job, const frame_place *at, const frame_placed_stick *placed);
 
+/* A part that could not be laid out is noted, and the work goes on. */
+frame_status frame_place_or_note(frame_framing_job *job, frame_status status, const char *part);
+
 frame_status frame_place_walls(frame_framing_job *job);
 frame_status frame_place_floors(frame_framing_job *job);
 frame_status frame_place_beams(frame_framing_job *job);

@@ -9,23 +9,36 @@ enum { MOST_WALLS = 20 };
 
 static const frame_place here = {0, 0, 0, 1, 0};
 
-static frame_status note_left_out(frame_framing_job *job, const char *part) {
-    const char *text =
-        frame_framing_text(job, "Not placed, not in the lists of sticks and boards: %.300s", frame_error_text());
-    job->not_placed = 1;
-    return text ? frame_framing_note_add(job, FRAME_NOTE_NOT_CHECKED, part, text) : FRAME_NO_MEMORY;
-}
-
-/* What cannot be laid out is told, and the rest goes on; only memory ends it. */
-static frame_status or_note(frame_framing_job *job, frame_status status, const char *part) {
-    return status && status != FRAME_NO_MEMORY ? note_left_out(job, part) : status;
-}
-
 static frame_status plain_stick(frame_framing_job *job, const frame_stick_in *in, const frame_placed_stick *facts) {
     frame_placed_stick placed = *facts;
     const frame_status status = frame_stick_new(in, &placed.stick);
     return status ? status : frame_place_stick(job, &here, &placed);
 }
+
+/* All pieces of a layout of the room that knows how, each a stick. */
+#define PIECES(kind_of, the_part, the_stage)                                                              \
+    static frame_status kind_of##_pieces(frame_framing_job *job, size_t i, const frame_##kind_of *layout, \
+                                         const frame_place *at) {                                         \
+        const frame_part_##kind_of *part = &job->the_part[i];                                             \
+        frame_status status = FRAME_OK;                                                                   \
+        for (size_t p = 0; p < frame_##kind_of##_piece_count(layout) && !status; p++) {                   \
+            frame_##kind_of##_piece piece;                                                                \
+            frame_##kind_of##_piece_at(layout, p, &piece);                                                \
+            frame_placed_stick placed = {.name = frame_word_text("piece_kind", piece.kind),               \
+                                         .of = part->name,                                                \
+                                         .level = part->level,                                            \
+                                         .section = piece.section,                                        \
+                                         .size = piece.size,                                              \
+                                         .species = part->species,                                        \
+                                         .grade = part->grade,                                            \
+                                         .stage = the_stage};                                             \
+            status = frame_##kind_of##_stick(layout, p, &placed.stick);                                   \
+            if (!status) status = frame_place_stick(job, at, &placed);                                    \
+        }                                                                                                 \
+        return status;                                                                                    \
+    }
+PIECES(floor, floors, FRAME_STAGE_FLOOR)
+PIECES(wall, walls, FRAME_STAGE_WALLS)
 
 /* -- posts -- */
 
@@ -55,23 +68,13 @@ static frame_status one_post(frame_framing_job *job, size_t i) {
 
 frame_status frame_place_posts(frame_framing_job *job) {
     for (size_t i = 0; i < job->post_count; i++) {
-        const frame_status status = or_note(job, one_post(job, i), job->posts[i].name);
+        const frame_status status = frame_place_or_note(job, one_post(job, i), job->posts[i].name);
         if (status) return status;
     }
     return FRAME_OK;
 }
 
 /* -- beams -- */
-
-static double top_of_beam(const frame_framing_job *job, size_t i) {
-    const size_t level = job->level_of_beam[i];
-    double under = 0, thickness, depth;
-    if (job->beams[i].at_top) return job->levels[level].base_in + job->levels[level].height_in;
-    for (size_t f = 0; f < job->floor_count; f++)
-        if (job->level_of_floor[f] == level && !frame_floor_depth(job, f, &thickness, &depth))
-            under = fmax(under, depth + job->floors[f].sheathing_in);
-    return job->levels[level].base_in - under;
-}
 
 static frame_status one_ply(frame_framing_job *job, size_t i, int32_t ply, double thickness, double depth) {
     const frame_part_beam *beam = &job->beams[i];
@@ -87,7 +90,7 @@ static frame_status one_ply(frame_framing_job *job, size_t i, int32_t ply, doubl
     in.start_y_in = beam->from_y_in + dx / length * aside;
     in.end_x_in = in.start_x_in + dx;
     in.end_y_in = in.start_y_in + dy;
-    in.start_z_in = in.end_z_in = top_of_beam(job, i);
+    in.start_z_in = in.end_z_in = frame_beam_top(job, i);
     in.axis_at = FRAME_STICK_AXIS_TOP;
     return plain_stick(job, &in,
                        &(frame_placed_stick){.name = chosen->plies > 1 ? "beam ply" : "beam",
@@ -111,33 +114,13 @@ static frame_status one_beam(frame_framing_job *job, size_t i) {
 
 frame_status frame_place_beams(frame_framing_job *job) {
     for (size_t i = 0; i < job->beam_count; i++) {
-        const frame_status status = or_note(job, one_beam(job, i), job->beams[i].name);
+        const frame_status status = frame_place_or_note(job, one_beam(job, i), job->beams[i].name);
         if (status) return status;
     }
     return FRAME_OK;
 }
 
 /* -- floors -- */
-
-static frame_status floor_pieces(frame_framing_job *job, size_t i, const frame_floor *layout, const frame_place *at) {
-    const frame_part_floor *part = &job->floors[i];
-    frame_status status = FRAME_OK;
-    for (size_t p = 0; p < frame_floor_piece_count(layout) && !status; p++) {
-        frame_floor_piece piece;
-        frame_placed_stick placed = {.of = part->name,
-                                     .level = part->level,
-                                     .species = part->species,
-                                     .grade = part->grade,
-                                     .stage = FRAME_STAGE_FLOOR};
-        frame_floor_piece_at(layout, p, &piece);
-        placed.name = frame_word_text("piece_kind", piece.kind);
-        placed.section = piece.section;
-        placed.size = piece.size;
-        status = frame_floor_stick(layout, p, &placed.stick);
-        if (!status) status = frame_place_stick(job, at, &placed);
-    }
-    return status;
-}
 
 /* x of the layout along the joists, y to the left of it. */
 static frame_place place_of_floor(const frame_framing_job *job, size_t i, double depth) {
@@ -213,33 +196,13 @@ static frame_status one_floor(frame_framing_job *job, size_t i) {
 
 frame_status frame_place_floors(frame_framing_job *job) {
     for (size_t i = 0; i < job->floor_count; i++) {
-        const frame_status status = or_note(job, one_floor(job, i), job->floors[i].name);
+        const frame_status status = frame_place_or_note(job, one_floor(job, i), job->floors[i].name);
         if (status) return status;
     }
     return FRAME_OK;
 }
 
 /* -- walls -- */
-
-static frame_status wall_pieces(frame_framing_job *job, size_t w, const frame_wall *layout, const frame_place *at) {
-    const frame_part_wall *part = &job->walls[w];
-    frame_status status = FRAME_OK;
-    for (size_t p = 0; p < frame_wall_piece_count(layout) && !status; p++) {
-        frame_wall_piece piece;
-        frame_placed_stick placed = {.of = part->name,
-                                     .level = part->level,
-                                     .species = part->species,
-                                     .grade = part->grade,
-                                     .stage = FRAME_STAGE_WALLS};
-        frame_wall_piece_at(layout, p, &piece);
-        placed.name = frame_word_text("piece_kind", piece.kind);
-        placed.section = piece.section;
-        placed.size = piece.size;
-        status = frame_wall_stick(layout, p, &placed.stick);
-        if (!status) status = frame_place_stick(job, at, &placed);
-    }
-    return status;
-}
 
 static frame_status keep_view(frame_framing_job *job, const char *name, const frame_wall *layout) {
     frame_framing_view view = {NULL, frame_answer_text(job->answer, name)};
@@ -272,7 +235,7 @@ static frame_status one_wall(frame_framing_job *job, size_t w) {
 
 frame_status frame_place_walls(frame_framing_job *job) {
     for (size_t w = 0; w < job->wall_count; w++) {
-        const frame_status status = or_note(job, one_wall(job, w), job->walls[w].name);
+        const frame_status status = frame_place_or_note(job, one_wall(job, w), job->walls[w].name);
         if (status) return status;
     }
     return FRAME_OK;

@@ -104,14 +104,7 @@ static frame_status one_roof(frame_framing_job *job, size_t r) {
 
 frame_status frame_place_roofs(frame_framing_job *job) {
     for (size_t r = 0; r < job->roof_count; r++) {
-        frame_status status = one_roof(job, r);
-        if (status && status != FRAME_NO_MEMORY) {
-            const char *text = frame_framing_text(job, "Not placed, not in the lists of sticks and boards: %.300s",
-                                                  frame_error_text());
-            job->not_placed = 1;
-            status = text ? frame_framing_note_add(job, FRAME_NOTE_NOT_CHECKED, job->roofs[r].roof.name, text)
-                          : FRAME_NO_MEMORY;
-        }
+        const frame_status status = frame_place_or_note(job, one_roof(job, r), job->roofs[r].roof.name);
         if (status) return status;
     }
     return FRAME_OK;

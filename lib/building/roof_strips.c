@@ -3,71 +3,43 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "building/framing.h"
+#include "building/roof_face.h"
 
-enum { MOST_CORNERS = 64 };
-
-typedef struct corner {
-    double u, v; /* along the eave, and up the slope, both level */
-} corner;
-
-/* A face in axes of its own. */
-typedef struct face {
-    frame_framing_job *job;
-    const frame_roof_shape *shape;
-    size_t roof, index;
-    frame_roof_solve_face facts;
-    double ux, uy, vx, vy;
-    corner corners[MOST_CORNERS];
-    int32_t points[MOST_CORNERS];
-    size_t count;
-    frame_by_kind psf; /* on plan */
-    double snow, unbalanced, secant, overhang;
-    double longest;
-} face;
-
-static void to_plan(const face *f, double u, double v, double *x, double *y) {
+static void to_plan(const frame_roof_face *f, double u, double v, double *x, double *y) {
     *x = u * f->ux + v * f->vx;
     *y = u * f->uy + v * f->vy;
 }
 
 /* The part of a polygon with u over (side 1) or under (side -1) a value. */
-static size_t clip(const corner *in, size_t count, double at, int side, corner *out) {
+static size_t clip(const frame_roof_at *in, size_t count, double at, int side, frame_roof_at *out) {
     size_t kept = 0;
-    for (size_t i = 0; i < count && kept + 2 < 2 * MOST_CORNERS; i++) {
-        const corner a = in[i], b = in[(i + 1) % count];
+    for (size_t i = 0; i < count && kept + 2 < 2 * FRAME_ROOF_FACE_CORNERS; i++) {
+        const frame_roof_at a = in[i], b = in[(i + 1) % count];
         const double da = side * (a.u - at), db = side * (b.u - at);
         if (da >= 0) out[kept++] = a;
         if ((da > 0 && db < 0) || (da < 0 && db > 0))
-            out[kept++] = (corner){at, a.v + (b.v - a.v) * (at - a.u) / (b.u - a.u)};
+            out[kept++] = (frame_roof_at){at, a.v + (b.v - a.v) * (at - a.u) / (b.u - a.u)};
     }
     return kept;
 }
 
-static double area_of(const corner *c, size_t count, corner *centre) {
+static double area_of(const frame_roof_at *c, size_t count, frame_roof_at *centre) {
     double area = 0, u = 0, v = 0;
     for (size_t i = 0; i < count; i++) {
-        const corner a = c[i], b = c[(i + 1) % count];
+        const frame_roof_at a = c[i], b = c[(i + 1) % count];
         const double cross = a.u * b.v - b.u * a.v;
         area += cross / 2;
         u += (a.u + b.u) * cross / 6;
         v += (a.v + b.v) * cross / 6;
     }
-    *centre = area != 0 ? (corner){u / area, v / area} : (corner){0, 0};
+    *centre = area != 0 ? (frame_roof_at){u / area, v / area} : (frame_roof_at){0, 0};
     return area;
 }
 
-/* Where a line up the slope enters and leaves the face around a point; the edges it does so at. */
-typedef struct crossing {
-    double low, high;
-    size_t low_edge, high_edge;
-    int found;
-} crossing;
-
-static crossing cross(const face *f, corner at) {
-    crossing c = {-1e300, 1e300, 0, 0, 0};
+frame_roof_crossing frame_roof_face_cross(const frame_roof_face *f, frame_roof_at at) {
+    frame_roof_crossing c = {-1e300, 1e300, 0, 0, 0};
     for (size_t i = 0; i < f->count; i++) {
-        const corner a = f->corners[i], b = f->corners[(i + 1) % f->count];
+        const frame_roof_at a = f->corners[i], b = f->corners[(i + 1) % f->count];
         if ((a.u > at.u) == (b.u > at.u)) continue;
         const double v = a.v + (b.v - a.v) * (at.u - a.u) / (b.u - a.u);
         if (v <= at.v && v > c.low) c.low = v, c.low_edge = i, c.found |= 1;
@@ -77,7 +49,7 @@ static crossing cross(const face *f, corner at) {
 }
 
 /* The line of the roof that an edge of the face is; SIZE_MAX when it is none. */
-static size_t line_of(const face *f, size_t edge, frame_roof_solve_line *line) {
+static size_t line_of(const frame_roof_face *f, size_t edge, frame_roof_solve_line *line) {
     const int32_t a = f->points[edge], b = f->points[(edge + 1) % f->count];
     for (size_t i = 0; i < frame_roof_solve_line_count(f->shape->solved); i++) {
         frame_roof_solve_line_at(f->shape->solved, i, line);
@@ -87,7 +59,8 @@ static size_t line_of(const face *f, size_t edge, frame_roof_solve_line *line) {
 }
 
 /* Hands a strip's reaction to what holds its end at a point of an edge. */
-static frame_status hand(const face *f, const char *name, size_t edge, corner at, const frame_by_kind *load) {
+frame_status frame_roof_face_hand(const frame_roof_face *f, const char *name, size_t edge, frame_roof_at at,
+                                  const frame_by_kind *load) {
     frame_roof_solve_line line;
     double x, y, s = 0;
     size_t bearer = FRAME_NOBODY;
@@ -113,12 +86,12 @@ static frame_by_kind times(const frame_by_kind *load, double factor) {
 }
 
 /* What hangs out past the eave under a strip: its width there times the overhang. */
-static double eave_width(const face *f, const corner *strip, size_t count) {
+static double eave_width(const frame_roof_face *f, const frame_roof_at *strip, size_t count) {
     double width = 0;
     for (size_t i = 0; i < count; i++) {
-        const corner a = strip[i], b = strip[(i + 1) % count];
+        const frame_roof_at a = strip[i], b = strip[(i + 1) % count];
         for (size_t e = 0; e < f->count; e++) {
-            const corner p = f->corners[e], q = f->corners[(e + 1) % f->count];
+            const frame_roof_at p = f->corners[e], q = f->corners[(e + 1) % f->count];
             frame_roof_solve_line line;
             if (fabs(a.v - p.v) > 1e-7 || fabs(b.v - p.v) > 1e-7 || fabs(p.v - q.v) > 1e-7) continue;
             if (fmin(a.u, b.u) < fmin(p.u, q.u) - 1e-7 || fmax(a.u, b.u) > fmax(p.u, q.u) + 1e-7) continue;
@@ -128,14 +101,14 @@ static double eave_width(const face *f, const corner *strip, size_t count) {
     return width;
 }
 
-static frame_status strip(face *f, double from, double to) {
-    corner half[2 * MOST_CORNERS], piece[2 * MOST_CORNERS], centre;
+static frame_status strip(frame_roof_face *f, double from, double to) {
+    frame_roof_at half[2 * FRAME_ROOF_FACE_CORNERS], piece[2 * FRAME_ROOF_FACE_CORNERS], centre;
     size_t count = clip(f->corners, f->count, from, 1, half);
     count = clip(half, count, to, -1, piece);
     const double area = area_of(piece, count, &centre);
     if (!(area > 1e-9)) return FRAME_OK;
     const char *name = f->shape->roof.name;
-    const crossing c = cross(f, centre);
+    const frame_roof_crossing c = frame_roof_face_cross(f, centre);
     const double out_area = f->overhang * eave_width(f, piece, count);
     const frame_by_kind on = times(&f->psf, area / 144), over = times(&f->psf, out_area / 144);
     frame_by_kind_add(&f->job->put, &on, 1);
@@ -144,19 +117,19 @@ static frame_status strip(face *f, double from, double to) {
         3) { /* a strip whose middle lies outside its own corners: numerically nothing, given to the first edge */
         frame_by_kind all = on;
         frame_by_kind_add(&all, &over, 1);
-        return hand(f, name, 0, centre, &all);
+        return frame_roof_face_hand(f, name, 0, centre, &all);
     }
     const double run = c.high - c.low;
     f->longest = fmax(f->longest, run);
     frame_by_kind low = times(&on, (c.high - centre.v) / run), high = times(&on, (centre.v - c.low) / run);
     frame_by_kind_add(&low, &over, 1 + f->overhang / 2 / run);
     frame_by_kind_add(&high, &over, -f->overhang / 2 / run);
-    const frame_status status = hand(f, name, c.low_edge, (corner){centre.u, c.low}, &low);
-    return status ? status : hand(f, name, c.high_edge, (corner){centre.u, c.high}, &high);
+    const frame_status status = frame_roof_face_hand(f, name, c.low_edge, (frame_roof_at){centre.u, c.low}, &low);
+    return status ? status : frame_roof_face_hand(f, name, c.high_edge, (frame_roof_at){centre.u, c.high}, &high);
 }
 
 /* Rafters are counted from the roof's first corner, so that those of opposite faces stand in pairs. */
-static frame_status strips(face *f) {
+static frame_status strips(frame_roof_face *f) {
     const double spacing = f->shape->roof.spacing_in;
     double first = 1e300, last = -1e300;
     const double origin = f->shape->roof.corners[0].x_in * f->ux + f->shape->roof.corners[0].y_in * f->uy;
@@ -173,13 +146,13 @@ static frame_status strips(face *f) {
     return status;
 }
 
-static int read_face(face *f) {
+int frame_roof_face_read(frame_roof_face *f) {
     const double angle = f->facts.toward_deg * acos(-1) / 180;
     f->vx = cos(angle), f->vy = sin(angle);
     if (fabs(f->vx) < 1e-12) f->vx = 0, f->vy = f->vy > 0 ? 1 : -1;
     if (fabs(f->vy) < 1e-12) f->vy = 0, f->vx = f->vx > 0 ? 1 : -1;
     f->ux = f->vy, f->uy = -f->vx;
-    if (f->facts.outline_count > MOST_CORNERS) return 0;
+    if (f->facts.outline_count > FRAME_ROOF_FACE_CORNERS) return 0;
     f->count = f->facts.outline_count;
     for (size_t i = 0; i < f->count; i++) {
         frame_roof_solve_outline outline;
@@ -188,10 +161,10 @@ static int read_face(face *f) {
         f->corners[i].v = outline.x_in * f->vx + outline.y_in * f->vy;
         f->points[i] = outline.point;
     }
-    corner centre;
+    frame_roof_at centre;
     if (area_of(f->corners, f->count, &centre) < 0) { /* turned: the strips want it counterclockwise */
         for (size_t i = 0; i < f->count / 2; i++) {
-            const corner swap = f->corners[i];
+            const frame_roof_at swap = f->corners[i];
             const int32_t point = f->points[i];
             f->corners[i] = f->corners[f->count - 1 - i], f->points[i] = f->points[f->count - 1 - i];
             f->corners[f->count - 1 - i] = swap, f->points[f->count - 1 - i] = point;
@@ -200,18 +173,18 @@ static int read_face(face *f) {
     return 1;
 }
 
-static double longest_run(const face *f) {
+static double longest_run(const frame_roof_face *f) {
     double low = 1e300, high = -1e300;
     for (size_t i = 0; i < f->count; i++) low = fmin(low, f->corners[i].v), high = fmax(high, f->corners[i].v);
     return high - low;
 }
 
 static frame_status one_face(frame_framing_job *job, size_t r, size_t i, frame_array *rafters) {
-    face f = {.job = job, .shape = &job->roofs[r], .roof = r, .index = i};
+    frame_roof_face f = {.job = job, .shape = &job->roofs[r], .roof = r, .index = i};
     const frame_part_roof *roof = &f.shape->roof;
     frame_roof_solve_face_at(f.shape->solved, i, &f.facts);
     if (f.facts.kind != FRAME_FACE_ROOF || !(f.facts.plan_area_in2 > 0)) return FRAME_OK;
-    if (!read_face(&f)) return FRAME_TOO_LARGE;
+    if (!frame_roof_face_read(&f)) return FRAME_TOO_LARGE;
     frame_status status = frame_framing_roof_snow(job, f.shape, f.facts.slope, longest_run(&f), &f.snow, &f.unbalanced);
     if (status) return status;
     f.secant = sqrt(1 + f.facts.slope * f.facts.slope);
@@ -248,8 +221,9 @@ static size_t line_from(const frame_framing_job *job, const frame_roof_shape *sh
     return FRAME_NOBODY;
 }
 
-/* At a corner of the plan two overhangs meet: at an outer corner the kite beyond both lies on nobody's strip and hangs
- * on the hip; at an inner corner it lies on two strips, and once is taken off where the valley's tail is. */
+/* At a frame_roof_at of the plan two overhangs meet: at an outer frame_roof_at the kite beyond both lies on nobody's
+ * strip and hangs on the hip; at an inner frame_roof_at it lies on two strips, and once is taken off where the valley's
+ * tail is. */
 static frame_status one_corner(frame_framing_job *job, size_t r, size_t i) {
     frame_roof_shape *shape = &job->roofs[r];
     const frame_part_roof *roof = &shape->roof;
@@ -298,75 +272,4 @@ frame_status frame_framing_roof_strips(frame_framing_job *job, size_t r) {
     if (!status) status = frame_framing_rafters(job, r, rafters.items, rafters.count);
     frame_array_give(&rafters);
     return status;
-}
-
-/* -- a ridge board -- */
-
-/* Where the rafters below a point of a ridge come down on one side, and how far out. */
-static int come_down(face *f, double x, double y, double *run, corner *at, size_t *edge) {
-    const corner top = {x * f->ux + y * f->uy, x * f->vx + y * f->vy - 1e-6};
-    const crossing c = cross(f, top);
-    if (!(c.found & 1)) return 0;
-    *run = top.v - c.low;
-    *at = (corner){top.u, c.low};
-    *edge = c.low_edge;
-    return 1;
-}
-
-/* All that comes to the ridge at one place: both rafters of a pair. */
-static frame_by_kind at_place(const frame_bearer *board, double s) {
-    frame_by_kind sum = {{0}};
-    for (size_t i = 0; i < board->points.count; i++) {
-        const frame_at_point *point = &FRAME_ITEM(frame_at_point, board->points, i);
-        if (fabs(point->s - s) < 1) frame_by_kind_add(&sum, &point->load, 1);
-    }
-    return sum;
-}
-
-static frame_status lean(frame_framing_job *job, const frame_bearer *board, face sides[2], const frame_at_point *point,
-                         double *thrust, double *duration) {
-    double x, y, run[2];
-    corner at[2];
-    size_t edge[2];
-    frame_bearer_point(board, point->s, &x, &y);
-    /* Just inside: at its very ends a ridge lies on the faces' edges. */
-    const double inside = fmin(fmax(point->s, 1e-4), board->length - 1e-4);
-    double xi, yi;
-    frame_bearer_point(board, inside, &xi, &yi);
-    if (!come_down(&sides[0], xi, yi, &run[0], &at[0], &edge[0]) ||
-        !come_down(&sides[1], xi, yi, &run[1], &at[1], &edge[1]))
-        return frame_deliver_down(job, FRAME_BEARER_RIDGE, board->name, FRAME_BEARER_NOTHING, "nothing", x, y,
-                                  &point->load);
-    const double a = run[0], b = run[1], rise = fmin(a * sides[0].facts.slope, b * sides[1].facts.slope);
-    double C_D = 1;
-    const frame_by_kind pair = at_place(board, point->s);
-    const double R = frame_by_kind_most(&pair, NULL, &C_D), H = R * a * b / ((a + b) * rise);
-    if (H > *thrust) *thrust = H, *duration = C_D;
-    const frame_by_kind one = times(&point->load, b / (a + b)), two = times(&point->load, a / (a + b));
-    const frame_status status = hand(&sides[0], board->name, edge[0], at[0], &one);
-    return status ? status : hand(&sides[1], board->name, edge[1], at[1], &two);
-}
-
-/* A ridge board holds nothing up: rafters lean on each other in pairs, each pair an arch from eave to eave. What both
- * would set on a ridge goes down to the eaves by the lever, and pushes them apart. */
-frame_status frame_roof_board(frame_framing_job *job, size_t place) {
-    const frame_bearer board = *FRAME_BEARER(job, place);
-    const frame_roof_shape *shape = &job->roofs[board.part];
-    frame_roof_solve_line line;
-    face sides[2];
-    double thrust = 0, duration = 1;
-    frame_roof_solve_line_at(shape->solved, board.line, &line);
-    for (int i = 0; i < 2; i++) {
-        sides[i] = (face){.job = job, .shape = shape, .roof = board.part};
-        frame_roof_solve_face_at(shape->solved, (size_t)(i ? line.left_face : line.right_face), &sides[i].facts);
-        if (!read_face(&sides[i])) return FRAME_TOO_LARGE;
-    }
-    int32_t pairs = 0;
-    for (size_t i = 0; i < board.points.count; i++) {
-        const frame_status status =
-            lean(job, &board, sides, &FRAME_ITEM(frame_at_point, board.points, i), &thrust, &duration);
-        if (status) return status;
-        pairs++;
-    }
-    return frame_framing_thrust(job, board.part, thrust, duration, (pairs + 1) / 2);
 }

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "base/error.h"
+#include "base/utf8.h"
 #include "building_facts.h"
 
 #define CHECK(kind)                                             \
@@ -44,11 +45,29 @@ void frame_site_free(frame_site *site) {
     frame_give(site);
 }
 
+/* Names stand in pages, drawings, lists and models: each of them must be able to hold them. */
+frame_status frame_site_check_texts(const frame_struct *facts, const void *object) {
+    for (size_t i = 0; i < facts->field_count; i++) {
+        const frame_field *field = &facts->fields[i];
+        if (field->kind != FRAME_FIELD_TEXT) continue;
+        const char *text = *(const char *const *)(const void *)((const char *)object + field->offset);
+        if (!text) continue;
+        if (!*text || strlen(text) > FRAME_SITE_NAME)
+            return frame_fail(FRAME_OUT_OF_RANGE, field->name, text, "1 to 80 bytes",
+                              "%s: a name has 1 to 80 bytes of UTF-8, this one has %zu", field->name, strlen(text));
+        if (!frame_utf8_is_plain(text, NULL))
+            return frame_fail(FRAME_UNREADABLE, field->name, text, "UTF-8 without control characters",
+                              "%s: \"%s\" is no UTF-8 text, or has a control character in it", field->name, text);
+    }
+    return FRAME_OK;
+}
+
 frame_status frame_site_new(const frame_site_conditions *in, frame_site **site) {
     frame_site_conditions read;
     uint64_t assumed = 0;
     if (!site) return frame_fail(FRAME_REQUIRED, "site", "NULL", "a place for the site", "site: NULL is no place");
     frame_status status = frame_site_conditions_read(in, &read, &assumed);
+    if (!status) status = frame_site_check_texts(&frame_site_conditions_facts, &read);
     if (status) return status;
     frame_site *made = frame_site_blank();
     if (!made) return FRAME_NO_MEMORY;
@@ -84,6 +103,7 @@ frame_status frame_site_add(frame_site *site, frame_site_part kind, const void *
     void *kept = frame_array_push(parts, NULL);
     if (!kept) return FRAME_NO_MEMORY;
     status = frame_struct_widen(facts, part, kept);
+    if (!status) status = frame_site_check_texts(facts, kept);
     if (!status) status = frame_struct_keep(facts, kept, &site->arena);
     if (status) parts->count--;
     return status;

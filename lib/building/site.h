@@ -37,6 +37,9 @@ extern const frame_site_list frame_site_lists[FRAME_SITE_PARTS];
 frame_site *frame_site_blank(void);
 /* Adds a part that was checked: a copy. */
 frame_status frame_site_add(frame_site *site, frame_site_part kind, const void *part);
+/* Refuses texts that are empty, too long for a name, or no UTF-8. */
+enum { FRAME_SITE_NAME = 80 };
+frame_status frame_site_check_texts(const frame_struct *facts, const void *object);
 /* Copies the texts and lists that a struct of today's size points to into an arena. */
 frame_status frame_struct_keep(const frame_struct *facts, void *object, frame_arena *arena);
 

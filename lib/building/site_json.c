@@ -78,7 +78,8 @@ static frame_status read_site(frame_json *json, frame_site *site) {
     }
     if (more < 0) return frame_json_fail(json, "a comma, or } at the end of the object");
     if (frame_json_peek(json)) return frame_json_fail(json, "nothing after the description");
-    return frame_site_conditions_read(&site->conditions, &read, &assumed);
+    const frame_status status = frame_site_conditions_read(&site->conditions, &read, &assumed);
+    return status ? status : frame_site_check_texts(&frame_site_conditions_facts, &site->conditions);
 }
 
 frame_status frame_site_from_json(const char *json, frame_site **site) {

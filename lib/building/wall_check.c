@@ -8,13 +8,6 @@
 #include "material/lumber.h"
 #include "strength/bending.h"
 
-static frame_load_duration duration_of(double factor) {
-    if (factor >= 1.6) return FRAME_DURATION_TEN_MINUTES;
-    if (factor >= 1.25) return FRAME_DURATION_SEVEN_DAYS;
-    if (factor >= 1.15) return FRAME_DURATION_TWO_MONTHS;
-    return factor >= 1.0 ? FRAME_DURATION_TEN_YEARS : FRAME_DURATION_PERMANENT;
-}
-
 static void describe(const frame_part_wall *wall, int32_t plies, double length, frame_column_check_in *in) {
     frame_column_check_in_init(in);
     in->size = wall->size;
@@ -26,39 +19,12 @@ static void describe(const frame_part_wall *wall, int32_t plies, double length, 
     in->weak_axis_held = 1; /* sheathed */
 }
 
-/* Wind bends studs under the combinations that have wind in them. */
-static double wind_factor(const frame_load_case *by) {
-    return by->factor[FRAME_LOAD_WIND];
-}
-
 frame_status frame_upright_ratio(const frame_framing_job *job, size_t w, const frame_by_kind *load, int32_t plies,
-                                 double length, int lateral, double *ratio, frame_column_check_out *out,
-                                 frame_working *working) {
+                                 double length, int lateral, double *ratio, frame_column_check_in *worst) {
     const frame_part_wall *wall = &job->walls[w];
     const double wind = lateral && job->conditions.wind_wall_psf != FRAME_NOT_GIVEN ? job->conditions.wind_wall_psf : 0;
-    frame_load_case cases[FRAME_LOAD_CASES];
-    unsigned kinds = wind > 0 ? 1u << FRAME_LOAD_WIND : 0;
-    for (int kind = 1; kind < FRAME_LOAD_KINDS; kind++)
-        if (load->k[kind] != 0) kinds |= 1u << kind;
-    const int count = frame_load_cases_find(kinds, FRAME_DURATION_TEN_YEARS, cases);
-    frame_column_check_in in, worst;
-    describe(wall, plies, length, &in);
-    worst = in;
-    worst.axial_lb = 0;
-    worst.load_duration = FRAME_DURATION_PERMANENT;
-    *ratio = 0;
-    for (int i = 0; i < count; i++) {
-        frame_column_check_out found;
-        double axial = 0;
-        for (int kind = 1; kind < FRAME_LOAD_KINDS; kind++) axial += cases[i].factor[kind] * load->k[kind];
-        in.axial_lb = fmax(axial, 0); /* what wind lifts is a tie's */
-        in.lateral_plf = wind * wind_factor(&cases[i]) * wall->spacing_in / 12;
-        in.load_duration = duration_of(cases[i].duration_factor);
-        const frame_status status = frame_column_check(&in, &found, NULL);
-        if (status) return status;
-        if (found.ratio > *ratio) *ratio = found.ratio, worst = in;
-    }
-    return out ? frame_column_check(&worst, out, working) : FRAME_OK;
+    describe(wall, plies, length, worst);
+    return frame_column_worst(load, wind * wall->spacing_in / 12, worst, ratio);
 }
 
 static frame_status list_stud(frame_framing_job *job, size_t w, const frame_upright *upright, double ratio) {
@@ -124,49 +90,27 @@ static frame_status check_plate(frame_framing_job *job, size_t w, const frame_up
     return frame_framing_check_add(job, &made);
 }
 
+static frame_code_on_studs on_studs(const frame_by_kind *load) {
+    if (load->k[FRAME_LOAD_LIVE] == 0) return FRAME_CODE_ON_STUDS_ROOF;
+    return load->k[FRAME_LOAD_SNOW] != 0 || load->k[FRAME_LOAD_ROOF_LIVE] != 0 ? FRAME_CODE_ON_STUDS_FLOOR_ROOF
+                                                                               : FRAME_CODE_ON_STUDS_FLOOR;
+}
+
 static frame_status check_one(frame_framing_job *job, size_t w, const frame_upright *upright) {
     const frame_part_wall *wall = &job->walls[w];
     const double length = length_of(job, w, upright);
-    frame_column_check_out out;
-    frame_working *working;
+    frame_column_check_in worst;
     double ratio;
     char at[32];
     frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
-    frame_status status = frame_working_new(&working);
-    if (status) return status;
-    status =
-        frame_upright_ratio(job, w, &upright->load, upright->plies, length, !upright->is_jack, &ratio, &out, working);
-    if (status) {
-        frame_working_free(working);
-        return frame_fail_within("wall %.60s, ", wall->name);
-    }
-    if (!upright->is_jack) {
-        const int floor = upright->load.k[FRAME_LOAD_LIVE] != 0,
-                  roof = upright->load.k[FRAME_LOAD_SNOW] != 0 || upright->load.k[FRAME_LOAD_ROOF_LIVE] != 0;
-        frame_code_beside_stud(job, wall->size,
-                               floor && roof ? FRAME_CODE_ON_STUDS_FLOOR_ROOF
-                               : floor       ? FRAME_CODE_ON_STUDS_FLOOR
-                                             : FRAME_CODE_ON_STUDS_ROOF,
-                               length, wall->grade, &beside);
-    }
+    const frame_status status =
+        frame_upright_ratio(job, w, &upright->load, upright->plies, length, !upright->is_jack, &ratio, &worst);
+    if (status) return frame_fail_within("wall %.60s, ", wall->name);
+    if (!upright->is_jack)
+        frame_code_beside_stud(job, wall->size, on_studs(&upright->load), length, wall->grade, &beside);
     if (frame_tape_format(upright->s, NULL, at, sizeof at)) at[0] = 0;
-    const int has_code = beside.allowed != FRAME_NOT_GIVEN && beside.allowed > 0;
     const char *name = frame_framing_text(job, "%s, %s at %s", wall->name, upright->is_jack ? "jacks" : "stud", at);
-    const frame_framing_made_check made = {
-        .name = name ? name : "",
-        .what = "column_check",
-        .governs = frame_word_text("governing", out.governs),
-        .code = beside.words,
-        .ratio = out.ratio,
-        .code_ratio = has_code ? wall->spacing_in / beside.allowed : FRAME_NOT_GIVEN,
-        .length = length,
-        .passes = out.passes,
-        .code_passes = has_code ? wall->spacing_in <= beside.allowed + 1e-9 : FRAME_NOT_GIVEN_INT,
-        .known = out.known > beside.known ? out.known : beside.known,
-        .kind = FRAME_BEARER_WALL,
-        .out = &out,
-        .working = working};
-    return frame_framing_check_add(job, &made);
+    return frame_column_list(job, name, &worst, FRAME_BEARER_WALL, wall->spacing_in, &beside);
 }
 
 frame_status frame_framing_uprights_check(frame_framing_job *job, size_t w, const frame_array *uprights) {
@@ -174,9 +118,10 @@ frame_status frame_framing_uprights_check(frame_framing_job *job, size_t w, cons
     double most[2] = {-1, -1}, weight = -1e300;
     for (size_t i = 0; i < uprights->count; i++) {
         const frame_upright *upright = &FRAME_ITEM(frame_upright, *uprights, i);
+        frame_column_check_in of;
         double ratio;
         frame_status status = frame_upright_ratio(job, w, &upright->load, upright->plies, length_of(job, w, upright),
-                                                  !upright->is_jack, &ratio, NULL, NULL);
+                                                  !upright->is_jack, &ratio, &of);
         if (status) return frame_fail_within("wall %.60s, ", job->walls[w].name);
         status = list_stud(job, w, upright, ratio);
         if (status) return status;

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/error.h"
+#include "base/utf8.h"
 
 static void set_up(frame_drawing *drawing) {
     drawing->items.item_size = sizeof(drawing_item);
@@ -52,27 +53,14 @@ frame_status drawing_check_point(const char *x_field, double x, const char *y_fi
     return status ? status : drawing_check(y_field, y, -DRAWING_REACH_IN, DRAWING_REACH_IN, "-1000000..1000000");
 }
 
-/* The length of the UTF-8 character at c, 0 when there is none a picture may hold (XML 1.0, 2.2 Characters). */
-static size_t character_length(const unsigned char *c) {
-    if (c[0] < 0x80) return c[0] >= 0x20 || c[0] == '\n' ? 1 : 0;
-    const size_t length = c[0] >= 0xF0 ? 4 : c[0] >= 0xE0 ? 3 : 2;
-    if (c[0] < 0xC2 || c[0] > 0xF4) return 0;
-    for (size_t i = 1; i < length; i++)
-        if ((c[i] & 0xC0u) != 0x80u) return 0;
-    if ((c[0] == 0xE0 && c[1] < 0xA0) || (c[0] == 0xED && c[1] > 0x9F)) return 0;
-    if ((c[0] == 0xF0 && c[1] < 0x90) || (c[0] == 0xF4 && c[1] > 0x8F)) return 0;
-    if (c[0] == 0xEF && c[1] == 0xBF && c[2] >= 0xBE) return 0;
-    return length;
-}
-
 frame_status drawing_keep_text(frame_drawing *drawing, const char *field, const char *text, const char **kept) {
     if (!text || !*text) {
         *kept = NULL;
         return FRAME_OK;
     }
     for (size_t at = 0; text[at];) {
-        const size_t length = character_length((const unsigned char *)text + at);
-        if (!length)
+        const size_t length = frame_utf8_length(text + at);
+        if (!length || ((unsigned char)text[at] < 0x20 && text[at] != '\n'))
             return frame_fail(FRAME_UNREADABLE, field, "", "UTF-8 without control characters",
                               "%s: byte %zu is no part of a UTF-8 text, or a control character", field, at + 1);
         at += length;

@@ -30,16 +30,11 @@ frame_status frame_site_drawings(frame_site_page *page);
 frame_status frame_site_sticks(frame_site_page *page);
 frame_status frame_site_checks(frame_site_page *page);
 frame_status frame_site_tables(frame_site_page *page);
-frame_status frame_site_buying(frame_site_page *page);
-void frame_site_notes(frame_site_page *page, frame_note_kind kind, const char *id, const char *title);
 
 /* All lists, by the facts of their items. */
 frame_status frame_site_csv(const frame_answer *answer, size_t list, frame_text *into);
 frame_status frame_site_all_json(const frame_answer *answer, frame_text *into);
 /* Puts a drawing into the page, in two widths, and into a file of its own. */
 frame_status frame_site_drawing(frame_site_page *page, frame_drawing *drawing, const char *name, double height_in);
-
-extern const char frame_site_script[];
-extern const char frame_site_style[];
 
 #endif

@@ -1,8 +1,31 @@
 /* The cut list as CSV and JSON. */
+#include <string.h>
+
 #include <frame/fields.h>
 
 #include "packet/packet.h"
 #include "tape/tape.h"
+
+static const char *or_empty(const char *text) {
+    return text ? text : "";
+}
+
+void frame_packet_csv_text(frame_text *into, const char *text) {
+    if (!text || !*text || !strchr("=+-@\t\r", *text)) {
+        frame_text_add_csv(into, or_empty(text));
+        return;
+    }
+    frame_text *guarded;
+    if (frame_text_new(&guarded)) {
+        frame_text_fail(into);
+        return;
+    }
+    frame_text_add(guarded, "'");
+    frame_text_add(guarded, text);
+    frame_text_add_csv(into, frame_text_chars(guarded));
+    if (frame_text_state(guarded)) frame_text_fail(into);
+    frame_text_free(guarded);
+}
 
 static void add_tape(frame_text *into, double inches, void (*write)(frame_text *, const char *)) {
     frame_text *one;
@@ -10,10 +33,6 @@ static void add_tape(frame_text *into, double inches, void (*write)(frame_text *
     frame_tape_add(one, inches, 16);
     write(into, frame_text_chars(one));
     frame_text_free(one);
-}
-
-static const char *or_empty(const char *text) {
-    return text ? text : "";
 }
 
 frame_status frame_packet_cuts_csv(const frame_packet *packet, frame_text *into) {
@@ -24,7 +43,7 @@ frame_status frame_packet_cuts_csv(const frame_packet *packet, frame_text *into)
         frame_building_member_at(packet->building, i, &member);
         const char *const cells[] = {member.name, member.of, member.section, member.grade};
         for (size_t c = 0; c < 4; c++) {
-            frame_text_add_csv(into, or_empty(cells[c]));
+            frame_packet_csv_text(into, cells[c]);
             frame_text_add(into, ",");
         }
         frame_text_addf(into, "%d,", (int)member.count);
@@ -32,7 +51,7 @@ frame_status frame_packet_cuts_csv(const frame_packet *packet, frame_text *into)
         frame_text_add(into, ",");
         add_tape(into, member.length_in, frame_text_add_csv);
         frame_text_add(into, ",");
-        frame_text_add_csv(into, or_empty(member.cuts));
+        frame_packet_csv_text(into, member.cuts);
         frame_text_add(into, "\r\n");
     }
     return frame_text_state(into);

@@ -1,15 +1,13 @@
 /* The packet: made from a job, written as a page and as lists. */
 #include "packet/packet.h"
 
-#include "packet/framing.h"
-
 #include <stdio.h>
 #include <string.h>
 
 #include "base/error.h"
 #include "base/memory.h"
-#include "tape/tape.h"
-#include "working/render.h"
+#include "packet/framing.h"
+#include "packet/page.h"
 
 frame_status frame_building_packet(const frame_building_in *in, frame_packet **packet) {
     frame_building *building;
@@ -38,19 +36,9 @@ void frame_packet_free(frame_packet *packet) {
     frame_give(packet);
 }
 
-void frame_packet_length(frame_text *into, double inches) {
-    frame_text *one;
-    if (frame_text_new(&one)) return;
-    frame_tape_add(one, inches, 16);
-    frame_text_add_xml(into, frame_text_chars(one));
-    frame_text_free(one);
-}
+FRAME_PAGE_LISTS(building)
 
-void frame_packet_heading(frame_text *into, const char *id, const char *title) {
-    frame_text_addf(into, "<section id=\"%s\">\n<h2>%s</h2>\n", id, title);
-}
-
-static void write_cover(const frame_packet *packet, frame_text *into) {
+static void write_cover(const frame_packet *packet, const frame_page_lists *lists, frame_text *into) {
     const frame_building_out *out = &packet->out;
     frame_text_add(into, "<header>\n<h1>");
     frame_text_add_xml(into, packet->name);
@@ -64,27 +52,17 @@ static void write_cover(const frame_packet *packet, frame_text *into) {
         frame_text_add_fixed(into, 100 * out->worst_ratio, 0);
         frame_text_add(into, " % of what it may");
     }
-    if (out->cost != FRAME_NOT_GIVEN) {
-        frame_text_addf(into, "; %d boards for ", (int)out->boards_used);
-        frame_text_add_fixed(into, out->cost, 2);
-    }
-    frame_text_addf(into, ".</p>\n<p>Weakest source among the figures: %s. %s</p>\n",
-                    frame_word_text("known", out->known), frame_word_meaning("known", out->known));
+    frame_page_cover(into, lists, out->boards_used, out->known);
     frame_text_add(into, "</header>\n");
 }
 
-static const struct {
-    const char *id, *title;
-} sheets[] = {{"cautions", "Cautions"},    {"members", "Sticks and their cuts"},         {"checks", "Checks"},
-              {"marks", "Layout marks"},   {"boards", "Shopping list and cutting plan"}, {"assumed", "Assumed"},
-              {"unchecked", "Not checked"}};
-
-static void write_sheet_list(frame_text *into) {
-    frame_text_add(into, "<nav aria-label=\"Sheets\">\n<ol>\n");
-    for (size_t i = 0; i < sizeof sheets / sizeof *sheets; i++)
-        frame_text_addf(into, "<li><a href=\"#%s\">%s</a></li>\n", sheets[i].id, sheets[i].title);
-    frame_text_add(into, "</ol>\n</nav>\n");
-}
+static const frame_page_sheet sheets[] = {{"cautions", "Cautions"},
+                                          {"unchecked", "Not checked"},
+                                          {"assumed", "Assumed"},
+                                          {"members", "Sticks and their cuts"},
+                                          {"checks", "Checks"},
+                                          {"marks", "Layout marks"},
+                                          {"boards", "Shopping list and cutting plan"}};
 
 /* A file made with the packet of a framed site. */
 frame_status frame_packet_copy(const frame_packet *packet, const char *name, frame_text *into) {
@@ -98,28 +76,18 @@ frame_status frame_packet_copy(const frame_packet *packet, const char *name, fra
 
 frame_status frame_packet_html(const frame_packet *packet, frame_text *into) {
     if (!packet->building) return frame_packet_copy(packet, "index.html", into);
-    frame_text_add(into,
-                   "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
-    frame_text_add_xml(into, packet->name);
-    frame_text_add(into, "</title>\n<style>\n");
-    frame_text_add(into, frame_working_stylesheet());
-    frame_text_add(into, frame_packet_style);
-    frame_text_add(into, "</style>\n</head>\n<body>\n<main>\n");
-    write_cover(packet, into);
-    write_sheet_list(into);
-    frame_status status = frame_packet_notes(packet, FRAME_NOTE_CAUTION, "cautions", "Cautions", into);
-    if (!status) status = frame_packet_members(packet, into);
+    const frame_page_lists lists = page_lists(packet->building, packet->name, packet->out.cost);
+    frame_page_begin(into, packet->name);
+    write_cover(packet, &lists, into);
+    frame_page_contents(into, sheets, sizeof sheets / sizeof *sheets);
+    frame_page_notes(into, &lists, FRAME_NOTE_CAUTION, "cautions", "Cautions");
+    frame_page_notes(into, &lists, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked");
+    frame_page_notes(into, &lists, FRAME_NOTE_ASSUMED, "assumed", "Assumed");
+    frame_status status = frame_packet_members(packet, into);
     if (!status) status = frame_packet_checks(packet, into);
     if (!status) status = frame_packet_marks(packet, into);
-    if (!status) status = frame_packet_buying(packet, into);
-    if (!status) status = frame_packet_notes(packet, FRAME_NOTE_ASSUMED, "assumed", "Assumed", into);
-    if (!status) status = frame_packet_notes(packet, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked", into);
-    frame_text_addf(
-        into,
-        "</main>\n<footer><p>Computed by libframe %s. Local code and the building official decide.</p></footer>\n"
-        "</body>\n</html>\n",
-        frame_version());
+    frame_page_buying(into, &lists);
+    frame_page_end(into);
     return status ? status : frame_text_state(into);
 }
 

@@ -21,12 +21,11 @@ extern const char frame_packet_style[];
 frame_status frame_packet_members(const frame_packet *packet, frame_text *into);
 frame_status frame_packet_checks(const frame_packet *packet, frame_text *into);
 frame_status frame_packet_marks(const frame_packet *packet, frame_text *into);
-frame_status frame_packet_buying(const frame_packet *packet, frame_text *into);
-frame_status frame_packet_notes(const frame_packet *packet, frame_note_kind kind, const char *id, const char *title,
-                                frame_text *into);
 
 /* Copies a file of a framed site's packet. */
 frame_status frame_packet_copy(const frame_packet *packet, const char *name, frame_text *into);
+/* A text as a cell of CSV. One that a spreadsheet would take for a formula gets an apostrophe before it. */
+void frame_packet_csv_text(frame_text *into, const char *text);
 /* A length in tape notation, escaped for the page. */
 void frame_packet_length(frame_text *into, double inches);
 void frame_packet_heading(frame_text *into, const char *id, const char *title);

@@ -7,7 +7,7 @@ typedef enum form { AS_CSV, AS_JSON } form;
 
 static void add_text(frame_text *into, const char *text, form as) {
     if (as == AS_CSV)
-        frame_text_add_csv(into, text ? text : "");
+        frame_packet_csv_text(into, text);
     else if (text)
         frame_text_add_json(into, text);
     else

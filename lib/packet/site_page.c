@@ -4,11 +4,26 @@
 
 #include "base/error.h"
 #include "packet/framing.h"
-#include "working/render.h"
+#include "packet/page.h"
+
+static int is_taken(const frame_array *files, const char *name) {
+    for (size_t i = 0; i < files->count; i++)
+        if (!strcmp(FRAME_ITEM(frame_packet_file, *files, i).name, name)) return 1;
+    return 0;
+}
+
+/* Names that differ by capitals or accents alone have one slug: the second takes a number. */
+static void name_file(const frame_array *files, const char *name, char own[96]) {
+    const char *ending = strrchr(name, '.');
+    const int stem = ending ? (int)(ending - name) : (int)strlen(name);
+    snprintf(own, 96, "%s", name);
+    for (int number = 2; is_taken(files, own); number++)
+        snprintf(own, 96, "%.*s-%d%s", stem < 80 ? stem : 80, name, number, ending ? ending : "");
+}
 
 frame_text *frame_packet_file_new(frame_array *files, const char *name) {
     frame_packet_file file = {{0}, NULL};
-    snprintf(file.name, sizeof file.name, "%s", name);
+    name_file(files, name, file.name);
     if (frame_text_new(&file.text)) return NULL;
     if (frame_array_push(files, &file)) return file.text;
     frame_text_free(file.text);
@@ -27,6 +42,7 @@ void frame_packet_slug(const char *name, char slug[80]) {
     }
     while (length && slug[length - 1] == '-') length--;
     slug[length] = 0;
+    if (!length) strcpy(slug, "part"); /* a name of other letters alone */
 }
 
 /* -- cover -- */
@@ -60,7 +76,7 @@ static void add_balance(frame_site_page *page) {
     frame_text_add(page->into, "</tbody></table>\n");
 }
 
-static void cover(frame_site_page *page) {
+static void cover(frame_site_page *page, const frame_page_lists *lists) {
     const frame_framing_out *out = &page->out;
     frame_text *into = page->into;
     frame_text_add(into, "<header>\n<h1>");
@@ -81,38 +97,29 @@ static void cover(frame_site_page *page) {
         frame_text_add_fixed(into, out->board_feet, 0);
         frame_text_add(into, " board feet");
     }
-    if (out->cost != FRAME_NOT_GIVEN) {
-        frame_text_addf(into, "; %d boards for ", (int)out->boards_used);
-        frame_text_add_fixed(into, out->cost, 2);
-    }
-    frame_text_addf(into, ".</p>\n<p>Weakest source among the figures: %s. %s</p>\n",
-                    frame_word_text("known", out->known), frame_word_meaning("known", out->known));
+    frame_page_cover(into, lists, out->boards_used, out->known);
     frame_text_add(into, "</header>\n");
 }
 
-static const struct {
-    const char *id, *title;
-} sheets[] = {{"failures", "What does not pass"},
-              {"cautions", "Cautions"},
-              {"unchecked", "Not checked"},
-              {"assumed", "Assumed"},
-              {"drawings", "Drawings and layout marks"},
-              {"sticks", "Sticks and their cuts"},
-              {"checks", "Checks"},
-              {"joints", "Joints and nailing"},
-              {"footings", "Footings"},
-              {"studs", "Studs and their loads"},
-              {"options", "Sizes chosen"},
-              {"path", "Loads, bearer by bearer"},
-              {"stages", "Order of erection"},
-              {"boards", "Shopping list and cutting plan"}};
+static const frame_page_sheet sheets[] = {{"failures", "What does not pass"},
+                                          {"cautions", "Cautions"},
+                                          {"unchecked", "Not checked"},
+                                          {"assumed", "Assumed"},
+                                          {"drawings", "Drawings and layout marks"},
+                                          {"sticks", "Sticks and their cuts"},
+                                          {"checks", "Checks"},
+                                          {"joints", "Joints and nailing"},
+                                          {"footings", "Footings"},
+                                          {"studs", "Studs and their loads"},
+                                          {"options", "Sizes chosen"},
+                                          {"path", "Loads, bearer by bearer"},
+                                          {"stages", "Order of erection"},
+                                          {"boards", "Shopping list and cutting plan"}};
 
 static void contents(frame_text *into) {
-    frame_text_add(into, "<nav aria-label=\"Sheets\">\n<ol>\n");
-    for (size_t i = 0; i < sizeof sheets / sizeof *sheets; i++)
-        frame_text_addf(into, "<li><a href=\"#%s\">%s</a></li>\n", sheets[i].id, sheets[i].title);
+    frame_page_contents(into, sheets, sizeof sheets / sizeof *sheets);
     frame_text_add(into,
-                   "</ol>\n</nav>\n<form class=\"search\" role=\"search\" onsubmit=\"return false\"><label "
+                   "<form class=\"search\" role=\"search\" onsubmit=\"return false\"><label "
                    "for=\"find\">Find a stick, "
                    "wall, check or joint by name</label><input id=\"find\" type=\"search\" autocomplete=\"off\">"
                    "<output id=\"found\" for=\"find\" aria-live=\"polite\"></output></form>\n");
@@ -162,63 +169,25 @@ static void failures(frame_site_page *page) {
     frame_text_add(page->into, "</section>\n");
 }
 
-/* Notes of a kind: those about the whole first, then gathered by what they are about. */
-void frame_site_notes(frame_site_page *page, frame_note_kind kind, const char *id, const char *title) {
-    const frame_array *notes = &page->answer->lists[FRAME_FRAMING_NOTES];
-    char *done = frame_take_zeroed(notes->count + 1, 1);
-    frame_packet_heading(page->into, id, title);
-    for (size_t i = 0; done && i < notes->count; i++) {
-        const frame_framing_note *first = &FRAME_ITEM(frame_framing_note, *notes, i);
-        if (first->kind != kind || done[i]) continue;
-        frame_text_add(page->into, "<h3>");
-        frame_text_add_xml(page->into, first->about);
-        frame_text_add(page->into, "</h3>\n<ul>\n");
-        for (size_t k = i; k < notes->count; k++) {
-            const frame_framing_note *note = &FRAME_ITEM(frame_framing_note, *notes, k);
-            if (note->kind != kind || strcmp(note->about, first->about) != 0) continue;
-            done[k] = 1;
-            frame_text_add(page->into, "<li>");
-            frame_text_add_xml(page->into, note->text);
-            frame_text_add(page->into, "</li>\n");
-        }
-        frame_text_add(page->into, "</ul>\n");
-    }
-    if (!done) frame_text_fail(page->into);
-    frame_give(done);
-    frame_text_add(page->into, "</section>\n");
-}
-
-static void begin(frame_site_page *page) {
-    frame_text_add(page->into,
-                   "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
-    frame_text_add_xml(page->into, page->inside->name);
-    frame_text_add(page->into, "</title>\n<style>\n");
-    frame_text_add(page->into, frame_working_stylesheet());
-    frame_text_add(page->into, frame_packet_style);
-    frame_text_add(page->into, frame_site_style);
-    frame_text_add(page->into, "</style>\n</head>\n<body>\n<main>\n");
-}
+FRAME_PAGE_LISTS(framing)
 
 static frame_status write_page(frame_site_page *page) {
-    begin(page);
-    cover(page);
-    contents(page->into);
+    const frame_page_lists lists = page_lists(page->framing, page->inside->name, page->out.cost);
+    frame_text *into = page->into;
+    frame_page_begin(into, page->inside->name);
+    cover(page, &lists);
+    contents(into);
     failures(page);
-    frame_site_notes(page, FRAME_NOTE_CAUTION, "cautions", "Cautions");
-    frame_site_notes(page, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked");
-    frame_site_notes(page, FRAME_NOTE_ASSUMED, "assumed", "Assumed");
+    frame_page_notes(into, &lists, FRAME_NOTE_CAUTION, "cautions", "Cautions");
+    frame_page_notes(into, &lists, FRAME_NOTE_NOT_CHECKED, "unchecked", "Not checked");
+    frame_page_notes(into, &lists, FRAME_NOTE_ASSUMED, "assumed", "Assumed");
     frame_status status = frame_site_drawings(page);
     if (!status) status = frame_site_sticks(page);
     if (!status) status = frame_site_checks(page);
     if (!status) status = frame_site_tables(page);
-    if (!status) status = frame_site_buying(page);
-    frame_text_addf(
-        page->into,
-        "</main>\n<footer><p>Computed by libframe %s. Local code and the building official decide.</p></footer>\n"
-        "<script>\n%s</script>\n</body>\n</html>\n",
-        frame_version(), frame_site_script);
-    return status ? status : frame_text_state(page->into);
+    frame_page_buying(into, &lists);
+    frame_page_end(into);
+    return status ? status : frame_text_state(into);
 }
 
 static frame_status write_lists(frame_site_page *page) {

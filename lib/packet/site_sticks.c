@@ -29,6 +29,7 @@ typedef struct gang {
 
 static void parts_of(const frame_site_page *page, int32_t number, frame_text *into) {
     const size_t count = page->answer->lists[FRAME_FRAMING_STICKS].count;
+    int32_t line = 0; /* parts whose names differ by capitals alone have one slug */
     frame_text_add(into, "<ul class=\"parts\">\n");
     for (size_t i = 0; i < count; i++) {
         const frame_framing_stick *stick = stick_at(page, i);
@@ -43,8 +44,8 @@ static void parts_of(const frame_site_page *page, int32_t number, frame_text *in
         if (before) continue;
         char slug[80];
         frame_packet_slug(stick->of, slug);
-        frame_text_addf(into, "<li><label class=\"tick\"><input type=\"checkbox\" data-tick=\"gang-%d-%s\">%d for ",
-                        (int)number, slug, (int)here);
+        frame_text_addf(into, "<li><label class=\"tick\"><input type=\"checkbox\" data-tick=\"gang-%d-%s-%d\">%d for ",
+                        (int)number, slug, (int)++line, (int)here);
         frame_text_add_xml(into, stick->of);
         frame_text_add(into, "</label></li>\n");
     }

@@ -279,6 +279,52 @@ START_TEST(a_stud_taken_out) {
 }
 END_TEST
 
+/* A girder over three posts hogs over the middle one, where its lower edge is in compression and nothing holds it from
+ * post to post: a ply alone is worked harder there than its sagging moment tells. */
+START_TEST(the_lower_edge_is_not_held) {
+    static const char json[] =
+        "{\"name\": \"girder\", \"ground_snow_psf\": 0, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
+        "\"levels\": [{\"name\": \"main\", \"base_in\": 0, \"height_in\": 96}],"
+        "\"beams\": [{\"name\": \"girder\", \"level\": \"main\", \"from_x_in\": 0, \"from_y_in\": 0, \"to_x_in\": 240,"
+        "\"to_y_in\": 0, \"size\": \"2x12\", \"plies\": 1, \"species\": \"SPF\", \"grade\": \"No.2\"}],"
+        "\"posts\": [%s],"
+        "\"loads\": [{\"name\": \"a\", \"level\": \"main\", \"x_in\": 60, \"y_in\": 0, \"live_lb\": 500, \"on_floor\": "
+        "true},"
+        "{\"name\": \"b\", \"level\": \"main\", \"x_in\": 180, \"y_in\": 0, \"live_lb\": 500, \"on_floor\": true}]}";
+    char posts[700] = "", text[2200];
+    for (int i = 0; i < 3; i++)
+        snprintf(posts + strlen(posts), sizeof posts - strlen(posts),
+                 "%s{\"name\": \"p%d\", \"level\": \"main\", \"x_in\": %d, \"y_in\": 0, \"bottom_in\": -40, \"size\": "
+                 "\"6x6\","
+                 "\"species\": \"SPF\", \"grade\": \"No.2\"}",
+                 i ? "," : "", i, 120 * i);
+    snprintf(text, sizeof text, json, posts);
+    frame_framing_in in;
+    frame_framing *framing;
+    frame_framing_in_init(&in);
+    in.description = text, in.sticks = 0;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    /* Two equal spans, P in the middle of each: 3/16 P L over the middle post, and its own weight, w L^2 / 8.
+     * NDS 3.3.3: l_e = 1.63 l_u + 3 d; E_min' 510,000; F_b* = 875 (C_F 1). */
+    const double L = 120, d = 11.25, b = 1.5, own = b * d / 144 * 62.4 * 0.42 / (1 + 0.42 * 0.108) * 1.12 / 12;
+    const double M = 3 * 500 * L / 16 + own * L * L / 8, S = b * d * d / 6, l_e = 1.63 * L + 3 * d;
+    const double F_bE = 1.2 * 510000 / (l_e * d / (b * b)), F = F_bE / 875;
+    const double C_L = (1 + F) / 1.9 - sqrt(pow((1 + F) / 1.9, 2) - F / 0.95);
+    ck_assert_double_lt(C_L, 0.8);
+    int found = 0;
+    for (size_t i = 0; i < frame_framing_check_count(framing); i++) {
+        frame_framing_check check;
+        frame_framing_check_at(framing, i, &check);
+        if (strncmp(check.name, "girder", 6) != 0) continue;
+        found = 1;
+        ck_assert_str_eq(check.governs, "bending");
+        ck_assert_double_eq_tol(check.ratio, M / S / (875 * C_L), 1e-6);
+    }
+    ck_assert_int_eq(found, 1);
+    frame_framing_free(framing);
+}
+END_TEST
+
 START_TEST(parts_name_others_that_are_there) {
     dice d = {9};
     const plan p = random_plan(&d);
@@ -306,6 +352,7 @@ int main(void) {
     tcase_add_test(tests, what_nothing_carries_is_told);
     tcase_add_test(tests, fewest_sizes_is_one_size);
     tcase_add_test(tests, a_stud_taken_out);
+    tcase_add_test(tests, the_lower_edge_is_not_held);
     tcase_add_test(tests, parts_name_others_that_are_there);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

@@ -1,5 +1,6 @@
 /* Descriptions: what goes in as JSON comes out as JSON; errors name the path; nothing crashes the reader. */
 #include <check.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "random_site.h"
@@ -29,7 +30,8 @@ static void expect_error(const char *find, const char *put, frame_status status,
     ck_assert_ptr_nonnull(at);
     snprintf(text, sizeof text, "%.*s%s%s", (int)(at - shed), shed, put, at + strlen(find));
     frame_site *site = NULL;
-    ck_assert_int_eq(frame_site_from_json(text, &site), status);
+    const frame_status found = frame_site_from_json(text, &site);
+    ck_assert_msg(found == status, "%d for %s: %s", (int)found, put, frame_error_text());
     ck_assert_ptr_null(site);
     ck_assert_msg(strstr(frame_error_text(), message) != NULL, "%s", frame_error_text());
 }
@@ -94,6 +96,51 @@ START_TEST(errors_name_the_path) {
     expect_error("25", "025", FRAME_UNREADABLE, "ground_snow_psf");
     expect_error("\\u00e9", "\\u0000", FRAME_UNREADABLE, "name");
     expect_error("\\u00e9", "\\ud800", FRAME_UNREADABLE, "name");
+    expect_error("\\u00e9", "\\udc00", FRAME_UNREADABLE, "name");        /* the second half of a pair alone */
+    expect_error("\\u00e9", "\\ud800\\u0041", FRAME_UNREADABLE, "name"); /* its first half before another character */
+    expect_error("\\u00e9", "\\u0007", FRAME_UNREADABLE, "name");        /* no page or picture could hold it */
+    expect_error("\\u00e9", "\xc3", FRAME_UNREADABLE, "name");           /* half a character */
+    expect_error("\"shed\", \"base", "\"\", \"base", FRAME_OUT_OF_RANGE, "levels[0].name");
+    expect_error("25", "1e999", FRAME_NOT_A_NUMBER, "ground_snow_psf");
+    expect_error("120, \"y_in\": 0", "123456789012345678901234567890, \"y_in\": 0", FRAME_OUT_OF_RANGE,
+                 "roofs[0].corners[1].x_in");
+    expect_error("25", "[[[[[[[[[[1]]]]]]]]]]", FRAME_UNREADABLE, "ground_snow_psf");
+    expect_error("\"snow_basis\"", "\"ground_snow_psf\": 25, \"snow_basis\"", FRAME_CONFLICT,
+                 "ground_snow_psf: is given twice");
+}
+END_TEST
+
+/* However deep it nests, nothing is read that a description has no place for. */
+START_TEST(depth_is_refused) {
+    enum { DEEP = 200000 };
+    char *text = malloc(DEEP + 20);
+    strcpy(text, "{\"levels\": ");
+    memset(text + 11, '[', DEEP);
+    text[11 + DEEP] = 0;
+    frame_site *site = NULL;
+    ck_assert_int_eq(frame_site_from_json(text, &site), FRAME_UNREADABLE);
+    free(text);
+}
+END_TEST
+
+/* Names that a page, a list or a drawing could not hold are refused by the API too. */
+START_TEST(names_can_be_written) {
+    frame_site *site = read_site(shed);
+    frame_part_level level;
+    char longest[82];
+    memset(longest, 'a', 81);
+    longest[81] = 0;
+    frame_part_level_init(&level);
+    level.base_in = 0, level.height_in = 90;
+    level.name = longest;
+    ck_assert_int_eq(frame_site_level(site, &level), FRAME_OUT_OF_RANGE);
+    longest[80] = 0;
+    ck_assert_int_eq(frame_site_level(site, &level), FRAME_OK);
+    level.name = "\xff";
+    ck_assert_int_eq(frame_site_level(site, &level), FRAME_UNREADABLE);
+    level.name = "tab\t";
+    ck_assert_int_eq(frame_site_level(site, &level), FRAME_UNREADABLE);
+    frame_site_free(site);
 }
 END_TEST
 
@@ -161,6 +208,8 @@ int main(void) {
     tcase_add_test(tests, json_comes_back_as_it_went);
     tcase_add_test(tests, random_sites_come_back);
     tcase_add_test(tests, errors_name_the_path);
+    tcase_add_test(tests, depth_is_refused);
+    tcase_add_test(tests, names_can_be_written);
     tcase_add_test(tests, each_field_wrong_once);
     tcase_add_test(tests, broken_text_is_refused);
     tcase_add_test(tests, names_differ);

@@ -49,7 +49,7 @@ roofs = 12 * boathouse * math.sqrt(1 + 0.5**2) + 12 * cabin * math.sqrt(1 + (7 /
 floors = 10 * (240 + deck)
 walls = 10 * 9 * (173.5 + 114.5 + 301 + 288 + 181) / 12 + 10 * 97.125 / 12 * (240 + 240 + 133 + 133) / 12
 rest = figures["dead_lb"] - roofs - floors - walls
-# Beams and posts at 62.4 G 1.12 pcf: SPF 0.42, DFL 0.50, Hem-Fir 0.43; their volumes from the list of sticks.
+# Beams and posts at 62.4 G/(1 + 0.108 G) 1.12 pcf: SPF 0.42, DFL 0.50, Hem-Fir 0.43; their volumes from the list of sticks.
 timbers = sum(s["weight_lb"] for s in made["sticks"] if s["name"] in ("post", "beam", "beam ply"))
 if not timbers < rest < timbers + 450:  # hips, valley and ridges lie in the rest too
     sys.exit("weight of beams and posts: %.1f lb, left over are %.1f lb" % (timbers, rest))

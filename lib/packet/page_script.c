@@ -1,8 +1,8 @@
 /* What the page does by itself: finding by name, and tick boxes that stay ticked on the device. Without it all is there
  * to read. */
-#include "packet/framing.h"
+#include "packet/page.h"
 
-const char frame_site_script[] =
+const char frame_page_script[] =
     "(function(){\n"
     "var key='packet:'+document.title+':',store=null;\n"
     "try{store=window.localStorage;store.getItem(key)}catch(e){store=null}\n"
@@ -22,19 +22,5 @@ const char frame_site_script[] =
     "  });\n"
     "  found.textContent=words.length?count+' found':'';\n"
     "}\n"
-    "field.addEventListener('input',look);\n"
+    "if(field)field.addEventListener('input',look);\n"
     "})();\n";
-
-const char frame_site_style[] =
-    ".search{position:sticky;top:0;background:#fff;padding:.5rem 0;border-bottom:1px solid "
-    "#999;display:flex;flex-wrap:wrap;"
-    "gap:.3rem .8rem;align-items:center;z-index:1}\n"
-    ".search input{font:inherit;padding:.3rem .5rem;border:2px solid #111;flex:1 1 12rem;min-width:0}\n"
-    ".tick{display:inline-flex;gap:.5rem;align-items:center;font-weight:600}\n"
-    ".tick input{width:1.4rem;height:1.4rem;flex:none}\n"
-    ".bar{display:inline-block;width:6rem;height:.7rem;border:1px solid #111;vertical-align:middle;background:#fff}\n"
-    ".bar i{display:block;height:100%;background:#111}\n"
-    ".wide-table{overflow-x:auto}\n"
-    "[hidden]{display:none!important}\n"
-    "input:focus-visible{outline:3px solid #111}\n"
-    "@media print{.search{display:none}.check details{display:none}}\n";
