@@ -2,8 +2,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/columns.h"
 #include "base/error.h"
-#include "base/facts.h"
 
 const frame_calculation *frame_calculation_find(const char *name) {
     for (size_t i = 0; name && i < frame_all.calculation_count; i++)
@@ -27,20 +27,10 @@ const frame_struct *frame_calculation_out(const frame_calculation *calculation) 
     return calculation->out;
 }
 
-enum { MOST_COLUMNS = 64, MOST_BYTES = 2048 };
-
-typedef struct plan_column {
-    char *data;
-    size_t stride;
-    uint32_t offset, size;
-    int number;
-    int32_t least, most; /* of a field that is no number: both 0 where a list of words decides */
-    double low, high;    /* of a number, both ends in */
-    const frame_words *words;
-} plan_column;
+enum { MOST_COLUMNS = 64, MOST_BYTES = 2048, MOST_SINGLY = 8192 };
 
 /* Ends that are left out become the next number inside. */
-static void plan_range(const frame_field *field, plan_column *p) {
+static void plan_range(const frame_field *field, frame_column *p) {
     p->number = field->kind == FRAME_FIELD_NUMBER;
     if (p->number) {
         p->low = field->low_open ? nextafter(field->low, field->high) : field->low;
@@ -56,7 +46,7 @@ static void plan_range(const frame_field *field, plan_column *p) {
 }
 
 static frame_status plan(const frame_struct *facts, const frame_batch_column *columns, size_t count,
-                         plan_column *planned) {
+                         frame_column *planned) {
     if (count > MOST_COLUMNS) return frame_fail_number(FRAME_TOO_LARGE, "columns", (double)count, "0..64");
     for (size_t i = 0; i < count; i++) {
         const frame_field *field = columns[i].field ? frame_field_find(facts, columns[i].field) : NULL;
@@ -72,7 +62,7 @@ static frame_status plan(const frame_struct *facts, const frame_batch_column *co
             return frame_fail(FRAME_WRONG_TYPE, name, "", "a number, integer, word or yes/no", "%s: cannot be a column",
                               name);
         if (!columns[i].data) return frame_fail(FRAME_REQUIRED, name, "NULL", "its values", "%s: no data", name);
-        planned[i] = (plan_column){
+        planned[i] = (frame_column){
             .data = columns[i].data, .stride = columns[i].stride, .offset = field->offset, .size = wide ? 8 : 4};
         plan_range(field, &planned[i]);
     }
@@ -80,7 +70,7 @@ static frame_status plan(const frame_struct *facts, const frame_batch_column *co
 }
 
 /* Whether a value is given and in range, so that a row need not be read anew for it. */
-static int is_plain(const plan_column *c, const char *value) {
+static int is_plain(const frame_column *c, const char *value) {
     if (c->number) {
         double number;
         memcpy(&number, value, sizeof number);
@@ -100,7 +90,7 @@ typedef union row_struct {
 
 typedef struct batch {
     const frame_calculation *of;
-    plan_column ins[MOST_COLUMNS], outs[MOST_COLUMNS];
+    frame_column ins[MOST_COLUMNS], outs[MOST_COLUMNS];
     size_t in_count, out_count;
     row_struct in, read, out;
     uint64_t assumed;
@@ -118,7 +108,7 @@ static void copy_value(char *to, const char *from, uint32_t size) {
 static int load(const batch *b, size_t row, row_struct *into) {
     int plain = 1;
     for (size_t i = 0; i < b->in_count; i++) {
-        const plan_column *c = &b->ins[i];
+        const frame_column *c = &b->ins[i];
         const char *value = c->data + row * c->stride;
         plain &= is_plain(c, value);
         copy_value((char *)into->bytes + c->offset, value, c->size);
@@ -150,9 +140,22 @@ static frame_status run_row(batch *b, size_t row) {
 
 static void give_row(const batch *b, size_t row) {
     for (size_t i = 0; i < b->out_count; i++) {
-        const plan_column *c = &b->outs[i];
+        const frame_column *c = &b->outs[i];
         copy_value(c->data + row * c->stride, (const char *)b->out.bytes + c->offset, c->size);
     }
+}
+
+static frame_status run_one(batch *b, size_t row) {
+    const frame_status status = run_row(b, row);
+    if (status) frame_struct_blank(b->of->out, b->out.bytes);
+    give_row(b, row);
+    return status;
+}
+
+/* The rows from one on that go through many at once; what stops them goes a row at a time. */
+static size_t run_columns(const batch *b, size_t row, size_t rows) {
+    const frame_columns all = {b->in.bytes, b->ins, b->outs, b->in_count, b->out_count, rows};
+    return b->of->columns ? b->of->columns(&all, row) : 0;
 }
 
 static frame_status plan_all(batch *b, const void *in, const frame_batch_column *in_columns,
@@ -174,11 +177,17 @@ frame_status frame_batch(const frame_calculation *calculation, const void *in, c
     b.of = calculation, b.in_count = in_count, b.out_count = out_count, b.has_read = b.alone = 0;
     frame_status status = plan_all(&b, in, in_columns, out_columns);
     if (status) return status;
-    for (size_t row = 0; row < rows; row++) {
-        status = run_row(&b, row);
-        if (status) frame_struct_blank(calculation->out, b.out.bytes);
-        if (statuses) statuses[row] = status;
-        give_row(&b, row);
+    for (size_t row = 0, singly = FRAME_LANE; row < rows;) {
+        const size_t done = run_columns(&b, row, rows);
+        for (size_t i = 0; statuses && i < done; i++) statuses[row + i] = FRAME_OK;
+        row += done;
+        singly = done                   ? FRAME_LANE
+                 : singly < MOST_SINGLY ? 2 * singly
+                                        : singly; /* do not try in vain again and again */
+        for (size_t i = 0; i < singly && row < rows; i++, row++) {
+            status = run_one(&b, row);
+            if (statuses) statuses[row] = status;
+        }
     }
     return FRAME_OK;
 }

@@ -43,6 +43,7 @@ typedef struct frame_view {
 /* What checked gives where each row has to be a call of its own. */
 #define FRAME_RUN_ALONE ((frame_status)-1)
 
+struct frame_columns;
 struct frame_calculation {
     const char *name, *meaning;
     const frame_struct *in, *out;
@@ -56,6 +57,9 @@ struct frame_calculation {
      * read, without a working. out has today's size, and may be written to even where it fails. */
     frame_status (*read)(const void *in, void *read, uint64_t *assumed);
     frame_status (*checked)(const void *read, uint64_t assumed, void *out);
+    /* A way over many rows at once (base/columns.h), NULL where there is none: works through the rows from a given one on
+     * as far as all in sight is plainly in order, and gives how many that were; 0 where not even one. */
+    size_t (*columns)(const struct frame_columns *all, size_t from);
 };
 
 /* All there is, from every room; made by the generator and joined at link time, so that base need not know the rooms.

@@ -13,6 +13,7 @@ are remarks, but for these, which make large tables small and quick:
 #aside A B          the columns are for those who read the table, and not in the library
 #index A B          asks for an array frame_TABLE_at[a][b] (of one to three columns; "A*4" keeps quarters) that gives 1 + the
                     place of the first row with these numbers, 0 where there is none; such rows stand together
+#inline A B         asks for a function frame_TABLE_A(place) in the header, so that compilers know the numbers of the column
 """
 import csv
 import os
@@ -38,7 +39,7 @@ class Columns:
     """What the remarks say about the columns."""
 
     def __init__(self, path, lines):
-        self.path, self.ways, self.marks, self.keys, self.aside = path, {}, {}, [], []
+        self.path, self.ways, self.marks, self.keys, self.aside, self.inline = path, {}, {}, [], [], []
         for number, line in enumerate(lines, 1):
             words = line.rstrip("\n").split(None, 1 if line.startswith("#mark") else 2)
             if words and words[0][:1] == "#" and words[0][1:] in ("whole", "feet"):
@@ -47,6 +48,8 @@ class Columns:
                 self.ways[words[1]] = (words[0][1:], [word.strip() for word in words[2].split("|")])
             elif words and words[0] == "#aside":
                 self.aside = line.split()[1:]
+            elif words and words[0] == "#inline":
+                self.inline += line.split()[1:]
             elif words and words[0] == "#mark":
                 self.marks.update((m.rsplit("=", 1)[0], int(m.rsplit("=", 1)[1])) for m in words[1].split())
             elif words and words[0] == "#index":
@@ -144,6 +147,15 @@ def index_c(name, sizes, cells):
             "\nconst uint16_t frame_%s_at%s = {%s};\n" % (name, brackets, body))
 
 
+def inline_c(name, column, cells):
+    return """
+static inline double frame_%s_%s(int place) {
+    static const double values[] = {%s};
+    return values[place];
+}
+""" % (name, column, ", ".join(repr(float(cell)) for cell in cells))
+
+
 def main(path, output):
     name = os.path.basename(path)[:-4]
     with open(path, encoding="utf-8", newline="") as file:
@@ -153,12 +165,14 @@ def main(path, output):
     names, rows = lines[0][1], lines[1:]
     columns = Columns(path, text)
     check(path, names, rows)
-    for column in set(columns.ways) | {column for column, _ in columns.keys} | set(columns.aside):
+    for column in set(columns.ways) | {column for column, _ in columns.keys} | set(columns.aside + columns.inline):
         if column not in names:
             sys.exit("%s: the remarks name a column %s that there is not" % (path, column))
     declared, defined = index_c(name, *index_table(path, columns, names, rows)) if columns.keys else ("", "")
     if columns.ways:
         declared += "\n#ifndef FRAME_NO_CELL\n#define FRAME_NO_CELL (-32768)\n#endif\n"
+    for column in columns.inline:
+        declared += inline_c(name, column, [row[names.index(column)] for _, row in rows])
     kinds = [c_type(c, [r[i] for _, r in rows], columns) for i, c in enumerate(names)]
     guard = "FRAME_MADE_TABLE_%s_H" % name.upper()
     places = stored(names, kinds, columns)

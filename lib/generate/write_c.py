@@ -1,4 +1,6 @@
 """Writes, from what read_headers found, each room's tables, init functions, validation and layout asserts in C."""
+import os
+
 from read_headers import struct_id, valid_text
 
 NEEDS = {"required": "FRAME_FIELD_REQUIRED", "optional": "FRAME_FIELD_OPTIONAL", "default": "FRAME_FIELD_DEFAULT",
@@ -57,8 +59,16 @@ def room_header(room, reader):
             lines.append("extern const frame_calculation frame_%s_calculation;" % calculation["name"])
             if not calculation["answer"]:
                 lines.append("frame_status frame_%s_checked(const void *read, uint64_t assumed, void *out);" % calculation["name"])
+            if has_columns(calculation):
+                lines.append("size_t frame_%s_columns(const struct frame_columns *all, size_t from);" % calculation["name"])
     lines += ["", "#endif", ""]
     return "\n".join(lines)
+
+
+def has_columns(calculation):
+    """Whether a room has a way over many rows at once: in lib/ROOM/NAME_columns.c."""
+    lib = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..")
+    return os.path.exists(os.path.join(lib, calculation["room"], calculation["name"] + "_columns.c"))
 
 
 def has_input(struct):
@@ -260,9 +270,10 @@ def plain(calculation):
         "    return frame_%s_sized(in, out, out_size, working);" % name, "}",
         "static frame_status read_%s(const void *in, void *read, uint64_t *assumed) {" % name,
         "    return frame_%s_in_read(in, read, assumed);" % name, "}",
-        "const frame_calculation frame_%s_calculation = {%s, %s, &frame_%s_in_facts, &frame_%s_out_facts, run_%s, NULL, NULL, 0, %s, %d, read_%s, frame_%s_checked};" % (
+        "const frame_calculation frame_%s_calculation = {%s, %s, &frame_%s_in_facts, &frame_%s_out_facts, run_%s, NULL, NULL, 0, %s, %d, read_%s, frame_%s_checked, %s};" % (
             name, c_text(name), c_text(calculation["doc"]), name, name, name,
-            "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"]), name, name), ""]
+            "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"]), name, name,
+            "frame_%s_columns" % name if has_columns(calculation) else "NULL"), ""]
 
 
 def answer(calculation):
@@ -278,7 +289,7 @@ def answer(calculation):
         name, c_text(name), c_text(calculation["doc"]), name, name, name,
         "%s_lists" % name if calculation["lists"] else "NULL", len(calculation["lists"]),
         "%s_views" % name if calculation["views"] else "NULL", len(calculation["views"]))]
-    lines[-1] = lines[-1].replace("};", ", NULL, NULL};")
+    lines[-1] = lines[-1].replace("};", ", NULL, NULL, NULL};")
     lines += ["void frame_%s_free(frame_%s *answer) { frame_answer_free((frame_answer *)answer); }" % (name, name),
               "frame_status frame_%s_result_sized(const frame_%s *answer, frame_%s_out *out, size_t out_size) {" % ((name,) * 3),
               "    return frame_answer_result((const frame_answer *)answer, out, out_size);", "}"]

@@ -120,35 +120,51 @@ FRAME_ALWAYS_INLINE void give(const frame_yield *joint, const frame_yield_values
     out->spare = 0;
 }
 
-int frame_lateral_usual(const frame_dowel_lateral_in *in, frame_dowel_lateral_out *out) {
+FRAME_ALWAYS_INLINE int read_usual(const frame_dowel_lateral_in *in, frame_lateral_numbers *n) {
     frame_fastener nail;
+    frame_known side_known = FRAME_KNOWN_USER, main_known = FRAME_KNOWN_USER;
+    if (!is_usual(in) || !find_nail(in, &nail)) return 0;
+    n->diameter = nail.nominal_in, n->length = nail.length_in, n->nail_known = nail.known;
+    n->side_thickness = in->side_thickness_in;
+    n->side_gravity = gravity_of(in->side_species, in->side_specific_gravity, &side_known);
+    n->main_gravity = gravity_of(in->main_species, in->main_specific_gravity, &main_known);
+    n->side_known = side_known, n->main_known = main_known;
+    n->duration = given(in->load_duration_factor) ? in->load_duration_factor : 1;
+    return (n->diameter < 0.25) & (n->side_gravity > 0) & (n->main_gravity > 0) & (n->side_thickness > 0) &
+           (n->side_thickness <= 24) & (n->duration >= 0.9) & (n->duration <= 1.6);
+}
+
+int frame_lateral_is_usual(const frame_dowel_lateral_in *in, frame_lateral_numbers *numbers) {
+    return read_usual(in, numbers);
+}
+
+int frame_lateral_usual(const frame_dowel_lateral_in *in, frame_dowel_lateral_out *out) {
+    frame_lateral_numbers n;
     frame_yield joint;
     frame_yield_values values;
-    frame_known side_known = FRAME_KNOWN_USER, main_known = FRAME_KNOWN_USER, steel_known;
+    frame_known steel_known;
     const char *source;
-    if (!is_usual(in) || !find_nail(in, &nail) || !(nail.nominal_in < 0.25)) return 0;
-    const double side_g = gravity_of(in->side_species, in->side_specific_gravity, &side_known),
-                 main_g = gravity_of(in->main_species, in->main_specific_gravity, &main_known),
-                 C_D = given(in->load_duration_factor) ? in->load_duration_factor : 1, D = nail.nominal_in,
-                 t_s = in->side_thickness_in, p = nail.length_in - t_s, p_min = 6 * D;
-    const int sound = (side_g > 0) & (main_g > 0) & (t_s > 0) & (t_s <= 24) & (C_D >= 0.9) & (C_D <= 1.6) &
-                      (p >= p_min - FRAME_DEPTH_PLAY);
-    if (!sound || !frame_fastener_yield_quietly(in->kind, D, &joint.F_yb, &steel_known, &source)) return 0;
+    if (!read_usual(in, &n)) return 0;
+    const double D = n.diameter, t_s = n.side_thickness, p = n.length - t_s, p_min = 6 * D;
+    if (!(p >= p_min - FRAME_DEPTH_PLAY) ||
+        !frame_fastener_yield_quietly(in->kind, D, &joint.F_yb, &steel_known, &source))
+        return 0;
     joint.D = D;
     joint.g = 0;
     joint.l_s = t_s;
     joint.l_m = frame_bearing_of_point(p, 2 * D, D, &out->hold, NULL);
-    joint.F_em = frame_small_bearing(main_g, NULL);
-    joint.F_es = side_g == main_g ? joint.F_em : frame_small_bearing(side_g, NULL);
+    joint.F_em = frame_small_bearing(n.main_gravity, NULL);
+    joint.F_es = n.side_gravity == n.main_gravity ? joint.F_em : frame_small_bearing(n.side_gravity, NULL);
     joint.R_d_I = joint.R_d_II = joint.R_d_III = frame_small_reduction(D, NULL);
     frame_yield_in_single_shear(&joint, &values, NULL);
-    out->known = frame_known_worse(frame_known_worse(nail.known, steel_known),
-                                   frame_known_worse(frame_known_worse(side_known, main_known), FRAME_KNOWN_SECONDARY));
+    out->known =
+        frame_known_worse(frame_known_worse(n.nail_known, steel_known),
+                          frame_known_worse(frame_known_worse(n.side_known, n.main_known), FRAME_KNOWN_SECONDARY));
     give(&joint, &values, out);
     out->penetration_in = p;
     out->least_penetration_in = p_min;
-    out->duration_factor = C_D;
-    out->adjusted_lb = values.z * C_D;
+    out->duration_factor = n.duration;
+    out->adjusted_lb = values.z * n.duration;
     remarks(out);
     out->assumed = assumed(in, out->hold);
     return 1;

@@ -9,4 +9,13 @@
  * anything else, what is out of range included. */
 int frame_lateral_usual(const frame_dowel_lateral_in *in, frame_dowel_lateral_out *out);
 
+/* What the short way goes by, with its defaults. */
+typedef struct frame_lateral_numbers {
+    double diameter, length, side_thickness, side_gravity, main_gravity, duration;
+    frame_known nail_known, side_known, main_known;
+} frame_lateral_numbers;
+
+/* Whether it is for the short way, and what it goes by. Depth and the strength of the steel are left to look at. */
+int frame_lateral_is_usual(const frame_dowel_lateral_in *in, frame_lateral_numbers *numbers);
+
 #endif

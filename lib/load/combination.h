@@ -16,7 +16,10 @@ enum { FRAME_COMBINATIONS = 6 };
 typedef struct frame_loads {
     double dead, live, roof_live, snow;
     frame_load_duration live_duration;
+    int anyway; /* of which loads combinations are formed whether they are there or not: for many rows side by side */
 } frame_loads;
+
+enum { FRAME_ANYWAY_LIVE = 1, FRAME_ANYWAY_ROOF_LIVE = 2, FRAME_ANYWAY_SNOW = 4 };
 
 /* Combination i of frame_load_combination stands at i - 1; one that lacks a load has a total of zero. */
 typedef struct frame_combinations {
@@ -34,7 +37,7 @@ typedef struct frame_combinations {
 
 /* C_D, by the word. */
 FRAME_ALWAYS_INLINE double frame_duration_factor(frame_load_duration duration) {
-    return frame_load_durations_table[duration - 1].factor;
+    return frame_load_durations_factor(duration - 1);
 }
 
 /* The word that has this C_D. */
@@ -60,6 +63,12 @@ FRAME_ALWAYS_INLINE void frame_combination_put(frame_combinations *c, frame_load
     if (equivalent > c->governing_equivalent) frame_combination_lead(c, which, total, factor, equivalent);
 }
 
+/* Whether to pass by what needs a load that is not there. Formed all the same, it comes to no more than the combination
+ * without that load, at no shorter duration, and never leads. */
+FRAME_ALWAYS_INLINE int frame_combination_lacks(const frame_loads *loads, int kind, double load) {
+    return !(loads->anyway & kind) && !(load > 0);
+}
+
 /* How the factors of duration are known. */
 FRAME_ALWAYS_INLINE frame_known frame_duration_known(void) {
     return frame_load_durations_table[0].known;
@@ -77,26 +86,27 @@ FRAME_ALWAYS_INLINE void frame_combine_dead(double w_D, frame_combinations *c, f
 }
 
 /* Combination 2 of the standard. */
-FRAME_ALWAYS_INLINE void frame_combine_live(double w_D, double w_L, double factor, frame_combinations *c,
-                                            frame_working *record) {
-    if (!(w_L > 0)) return;
+FRAME_ALWAYS_INLINE void frame_combine_live(const frame_loads *loads, frame_combinations *c, frame_working *record) {
+    const double w_D = loads->dead, w_L = loads->live;
+    if (frame_combination_lacks(loads, FRAME_ANYWAY_LIVE, w_L)) return;
     FRAME_STEP(record, w_2, w_D + w_L, "plf", "D + L", FRAME_ASCE_COMBINATION "(2)");
-    FRAME_TABLE(record, C_D_2, factor, "", "load duration factor of live load", FRAME_DURATION_SOURCE);
+    FRAME_TABLE(record, C_D_2, frame_duration_factor(loads->live_duration), "", "load duration factor of live load",
+                FRAME_DURATION_SOURCE);
     FRAME_STEP(record, q_2, w_2 / C_D_2, "plf", "as a load of ten years", "NDS 2018 2.3.2");
     frame_combination_put(c, FRAME_COMBINATION_D_L, w_2, C_D_2, q_2);
 }
 
 /* Combination 3 of the standard: roof live load or snow. */
-FRAME_ALWAYS_INLINE void frame_combine_roof(double w_D, double w_Lr, double w_S, frame_combinations *c,
-                                            frame_working *record) {
-    if (w_Lr > 0) {
+FRAME_ALWAYS_INLINE void frame_combine_roof(const frame_loads *loads, frame_combinations *c, frame_working *record) {
+    const double w_D = loads->dead, w_Lr = loads->roof_live, w_S = loads->snow;
+    if (!frame_combination_lacks(loads, FRAME_ANYWAY_ROOF_LIVE, w_Lr)) {
         FRAME_STEP(record, w_3, w_D + w_Lr, "plf", "D + Lr", FRAME_ASCE_COMBINATION "(3)");
         FRAME_TABLE(record, C_D_3, frame_duration_factor(FRAME_DURATION_SEVEN_DAYS), "",
                     "load duration factor of roof live load", FRAME_DURATION_SOURCE);
         FRAME_STEP(record, q_3, w_3 / C_D_3, "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_LR, w_3, C_D_3, q_3);
     }
-    if (w_S > 0) {
+    if (!frame_combination_lacks(loads, FRAME_ANYWAY_SNOW, w_S)) {
         FRAME_STEP(record, w_4, w_D + w_S, "plf", "D + S", FRAME_ASCE_COMBINATION "(3)");
         FRAME_TABLE(record, C_D_4, frame_duration_factor(FRAME_DURATION_TWO_MONTHS), "", "load duration factor of snow",
                     FRAME_DURATION_SOURCE);
@@ -111,14 +121,15 @@ FRAME_ALWAYS_INLINE void frame_combine_two(const frame_loads *loads, frame_combi
     const double C_D_2 = frame_duration_factor(loads->live_duration);
     const double C_D_3 = frame_duration_factor(FRAME_DURATION_SEVEN_DAYS);
     const double C_D_4 = frame_duration_factor(FRAME_DURATION_TWO_MONTHS);
-    if (w_Lr > 0) {
+    if (frame_combination_lacks(loads, FRAME_ANYWAY_LIVE, w_L)) return;
+    if (!frame_combination_lacks(loads, FRAME_ANYWAY_ROOF_LIVE, w_Lr)) {
         FRAME_STEP(record, w_5, w_D + 0.75 * w_L + 0.75 * w_Lr, "plf", "D + 0.75L + 0.75Lr",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_5, fmax(C_D_2, C_D_3), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
         FRAME_STEP(record, q_5, w_5 / C_D_5, "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_L_LR, w_5, C_D_5, q_5);
     }
-    if (w_S > 0) {
+    if (!frame_combination_lacks(loads, FRAME_ANYWAY_SNOW, w_S)) {
         FRAME_STEP(record, w_6, w_D + 0.75 * w_L + 0.75 * w_S, "plf", "D + 0.75L + 0.75S",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_6, fmax(C_D_2, C_D_4), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
@@ -132,9 +143,9 @@ FRAME_ALWAYS_INLINE void frame_combine(const frame_loads *loads, frame_combinati
     for (int i = 1; i < FRAME_COMBINATIONS; i++) c->total[i] = 0;
     FRAME_HEADING(record, "Load combinations for allowable stress design");
     frame_combine_dead(loads->dead, c, record);
-    frame_combine_live(loads->dead, loads->live, frame_duration_factor(loads->live_duration), c, record);
-    frame_combine_roof(loads->dead, loads->roof_live, loads->snow, c, record);
-    if (loads->live > 0) frame_combine_two(loads, c, record);
+    frame_combine_live(loads, c, record);
+    frame_combine_roof(loads, c, record);
+    frame_combine_two(loads, c, record);
     c->transient = c->greatest - loads->dead;
 }
 

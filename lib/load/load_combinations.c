@@ -153,7 +153,7 @@ static void remark(const frame_load_combinations_in *in, frame_load_combinations
 
 static frame_status solve(const frame_load_combinations_in *in, frame_answer *answer, frame_load_combinations_out *out,
                           frame_working *record) {
-    const frame_loads loads = {in->dead_plf, in->live_plf, in->roof_live_plf, in->snow_plf, in->live_duration};
+    const frame_loads loads = {in->dead_plf, in->live_plf, in->roof_live_plf, in->snow_plf, in->live_duration, 0};
     const frame_load_rules rules = {in->method, in->load_edition, in->live_duration};
     const int usual = in->method == FRAME_METHOD_ASD && in->load_edition == FRAME_LOADS_ASCE_7_16;
     record_loads(&loads, in->wind_plf, record);

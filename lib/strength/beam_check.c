@@ -150,7 +150,7 @@ FRAME_ALWAYS_INLINE frame_status check(const frame_beam_check_in *in, frame_beam
                                        frame_working *record) {
     frame_member member;
     frame_bending result;
-    frame_loads loads;
+    frame_loads loads = {.anyway = 0};
     double gravity, C_r;
     frame_status status = prepare(in, &member, &gravity, &C_r);
     if (status) return status;

@@ -44,7 +44,7 @@ FRAME_ALWAYS_INLINE void frame_bending_bearing(const frame_member *m, const fram
     const double F_c_perp_prime = frame_bending_crushing_by(m, ask->lrfd, record);
     r->reaction = R;
     r->fc_perp_adjusted = F_c_perp_prime;
-    if (!(ask->bearing > 0)) {
+    if (!ask->in_line && !(ask->bearing > 0)) {
         FRAME_STEP(record, l_needed, R / (b_b * F_c_perp_prime), "in", "length of bearing that would do",
                    "NDS 2018 3.10.2");
         r->bearing_needed = l_needed;

@@ -46,13 +46,13 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     r->deflection_live = Delta_t;
     r->deflection_total = Delta_T;
     r->live_ratio = r->total_ratio = r->deflection_ratio = r->live_limit = r->total_limit = FRAME_NOT_GIVEN;
-    if (ask->live_limit > 0) {
+    if (ask->in_line || ask->live_limit > 0) {
         FRAME_GIVEN(record, limit_t, ask->live_limit, "", "span over allowed deflection under live load or snow");
         FRAME_STEP(record, live_ratio, Delta_t * limit_t / l, "", "share of the allowed deflection used", "");
         r->live_limit = l / limit_t;
         r->deflection_ratio = r->live_ratio = live_ratio;
     }
-    if (ask->total_limit > 0) {
+    if (ask->in_line || ask->total_limit > 0) {
         FRAME_GIVEN(record, limit_T, ask->total_limit, "", "span over allowed deflection in all");
         FRAME_STEP(record, total_ratio, Delta_T * limit_T / l, "", "share of the allowed deflection in all used", "");
         r->total_limit = l / limit_T;

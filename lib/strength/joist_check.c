@@ -1,5 +1,5 @@
 /* A joist or rafter on a simple span: NDS 2018, allowable stress design. */
-#include "strength/joist.h"
+#include "strength/joist_body.h"
 #include "strength_facts.h"
 #include "working/calculation.h"
 
@@ -65,21 +65,6 @@ FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_jois
     if (!(by_use->total_limit > 0)) out->not_checked |= FRAME_BIT(FRAME_BENDING_UNCHECKED_TOTAL);
 }
 
-FRAME_ALWAYS_INLINE void ask_for(const frame_joist_check_in *in, const frame_joist_defaults *by_use, double cosine,
-                                 frame_bending_ask *ask) {
-    ask->span = in->span_in;
-    ask->slope_cosine = cosine;
-    ask->unbraced = in->compression_edge == FRAME_EDGE_FREE ? frame_or(in->unbraced_length_in, in->span_in) : 0;
-    ask->bearing = in->bearing_in;
-    ask->notch = 0;
-    ask->live_limit = by_use->live_limit;
-    ask->total_limit = by_use->total_limit;
-    ask->creep = by_use->creep;
-    ask->shear_reduced = 0;
-    ask->lrfd = in->method == FRAME_METHOD_LRFD;
-    ask->edition = in->load_edition;
-}
-
 /* Whether the check is of the usual kind, for which there is a quicker way to the same result. */
 FRAME_ALWAYS_INLINE int is_usual(const frame_joist_check_in *in, const frame_joist_defaults *by_use) {
     return by_use->service == FRAME_SERVICE_DRY && !by_use->incised && in->temperature == FRAME_TEMPERATURE_100F &&
@@ -98,21 +83,12 @@ FRAME_ALWAYS_INLINE frame_status find_member(const frame_joist_check_in *in, con
 /* The body of all: record and usual are known when it is compiled, so that with record NULL nothing of the recording is
  * left, and of the usual check no factor that is 1. */
 FRAME_ALWAYS_INLINE frame_status check(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
-                                       frame_member *m, double C_r, frame_joist_check_out *out, int usual,
-                                       frame_working *record) {
+                                       frame_member *m, double C_r, frame_joist_check_out *out,
+                                       frame_joist_plainness how, frame_working *record) {
     frame_bending_ask ask = {.repetitive = C_r};
     frame_bending result;
-    frame_loads loads;
     frame_bending_section(m, &result, record);
-    FRAME_HEADING(record, "Span and loads");
-    FRAME_GIVEN(record, L, in->span_in, "in", "span on plan");
-    FRAME_STEP(record, L_ft, L / 12, "ft", "span in feet", "");
-    (void)L_ft;
-    ask_for(in, by_use, usual ? 1 : frame_joist_cosine(in->slope, record), &ask);
-    if (usual) ask.unbraced = 0, ask.lrfd = 0, ask.edition = FRAME_LOADS_ASCE_7_16;
-    frame_joist_loads(in->use, in->spacing_in, by_use->dead_psf, frame_or(in->live_psf, 0), frame_or(in->snow_psf, 0),
-                      ask.slope_cosine, ask.edition, &loads, record);
-    const frame_status status = frame_bending_check(m, &ask, &loads, &result, record);
+    const frame_status status = frame_joist_body(in, by_use, m, &ask, &result, how, record);
     if (status) return status;
     give(&result, &ask, m, out);
     remark(in, by_use, m, !ask.lrfd && ask.edition == FRAME_LOADS_ASCE_7_16, out);
@@ -124,7 +100,7 @@ static FRAME_RECORDED frame_status recorded(const frame_joist_check_in *in, cons
     frame_member member;
     double C_r;
     const frame_status status = find_member(in, by_use, &member, &C_r);
-    return status ? status : check(in, by_use, &member, C_r, out, 0, record);
+    return status ? status : check(in, by_use, &member, C_r, out, FRAME_JOIST_ANY, record);
 }
 
 static FRAME_RECORD_COLD frame_status unusual(const frame_joist_check_in *in, const frame_joist_defaults *by_use,
@@ -132,38 +108,7 @@ static FRAME_RECORD_COLD frame_status unusual(const frame_joist_check_in *in, co
     frame_member member;
     double C_r;
     const frame_status status = find_member(in, by_use, &member, &C_r);
-    return status ? status : check(in, by_use, &member, C_r, out, 0, NULL);
-}
-
-/* Figures that are given and in range, or open. */
-FRAME_ALWAYS_INLINE int is_load(double value) {
-    return (value >= 0 && value <= 1000) || !frame_given(value);
-}
-FRAME_ALWAYS_INLINE int is_limit(double value) {
-    return (value >= 1 && value <= 10000) || !frame_given(value);
-}
-
-FRAME_ALWAYS_INLINE int is_open_or(int32_t value, int32_t usual_word) {
-    return value == FRAME_NOT_GIVEN_INT || value == usual_word;
-}
-
-/* Whether nothing but what the usual check looks at was given, and all that in range: as frame_joist_check_in_read has
- * it. */
-FRAME_ALWAYS_INLINE int is_in_order(const frame_joist_check_in *in) {
-    return (in->use == FRAME_USE_FLOOR || in->use == FRAME_USE_CEILING || in->use == FRAME_USE_RAFTER) &&
-           in->service == FRAME_NOT_GIVEN_INT && in->incised == FRAME_NOT_GIVEN_INT &&
-           in->repetitive == FRAME_NOT_GIVEN_INT && is_open_or(in->compression_edge, FRAME_EDGE_HELD) &&
-           is_open_or(in->temperature, FRAME_TEMPERATURE_100F) && is_open_or(in->method, FRAME_METHOD_ASD) &&
-           is_open_or(in->load_edition, FRAME_LOADS_ASCE_7_16) && is_open_or(in->plies, 1) &&
-           (in->span_in > 0 && in->span_in <= 1200) &&
-           ((in->spacing_in > 0 && in->spacing_in <= 48) || !frame_given(in->spacing_in)) && is_load(in->live_psf) &&
-           is_load(in->dead_psf) && is_load(in->snow_psf) &&
-           ((in->bearing_in > 0 && in->bearing_in <= 48) || !frame_given(in->bearing_in)) &&
-           is_limit(in->deflection_limit) && is_limit(in->total_deflection_limit) &&
-           ((in->creep_factor >= 1 && in->creep_factor <= 3) || !frame_given(in->creep_factor)) &&
-           !frame_given(in->slope) && !frame_given(in->unbraced_length_in) &&
-           frame_joist_is_plain(in->width_in, in->depth_in, in->fb_psi, in->fv_psi, in->fc_perp_psi, in->e_psi,
-                                in->e_min_psi);
+    return status ? status : check(in, by_use, &member, C_r, out, FRAME_JOIST_ANY, NULL);
 }
 
 /* The bit of a default that was used. */
@@ -187,19 +132,12 @@ static int usual_way(const frame_joist_check_in *in, frame_joist_check_out *out)
     frame_joist_check_in read;
     frame_joist_defaults by_use;
     frame_member member;
-    if (!is_in_order(in) || (!frame_given(in->live_psf) && !frame_given(in->snow_psf))) return 0;
-    read.use = in->use, read.service = read.incised = FRAME_NOT_GIVEN_INT;
-    read.compression_edge = FRAME_EDGE_HELD;
-    read.method = FRAME_METHOD_ASD, read.load_edition = FRAME_LOADS_ASCE_7_16;
-    read.span_in = in->span_in, read.spacing_in = frame_or(in->spacing_in, 16);
-    read.live_psf = in->live_psf, read.dead_psf = in->dead_psf, read.snow_psf = in->snow_psf;
-    read.slope = FRAME_NOT_GIVEN, read.bearing_in = frame_or(in->bearing_in, 1.5);
-    read.deflection_limit = in->deflection_limit, read.total_deflection_limit = in->total_deflection_limit;
-    read.creep_factor = in->creep_factor;
+    if (!frame_joist_in_order(in)) return 0;
+    frame_joist_read_usual(in, &read);
     if (read.bearing_in * 2 > read.span_in) return 0;
     if (!frame_member_quick(in->size, in->species, in->grade, 1, &member)) return 0;
     FRAME_JOIST_DEFAULTS(&read, read.total_deflection_limit, &by_use);
-    check(&read, &by_use, &member, frame_member_quick_sharing(1, read.spacing_in), out, 1, NULL);
+    check(&read, &by_use, &member, frame_member_quick_sharing(1, read.spacing_in), out, FRAME_JOIST_USUAL, NULL);
     out->assumed = assumed_of(in);
     return 1;
 }
@@ -213,6 +151,7 @@ static frame_status compute(const frame_joist_check_in *in, frame_joist_check_ou
     if (FRAME_RECORDING(record)) return recorded(in, &by_use, out, record);
     if (!is_usual(in, &by_use) || !frame_member_quick(in->size, in->species, in->grade, in->plies, &member))
         return unusual(in, &by_use, out);
-    return check(in, &by_use, &member, frame_member_quick_sharing(in->plies, in->spacing_in), out, 1, NULL);
+    return check(in, &by_use, &member, frame_member_quick_sharing(in->plies, in->spacing_in), out, FRAME_JOIST_USUAL,
+                 NULL);
 }
 FRAME_IMPLEMENT_USUAL(joist_check, compute, usual_way);

@@ -149,7 +149,7 @@ FRAME_ALWAYS_INLINE void remark(const frame_joist_span_in *in, const frame_membe
 FRAME_ALWAYS_INLINE frame_status span(const frame_joist_span_in *in, frame_joist_span_out *out, frame_working *record) {
     frame_member member;
     frame_bending result;
-    frame_loads loads;
+    frame_loads loads = {.anyway = 0};
     frame_combinations service, strength;
     frame_joist_defaults by_use;
     double C_r;

@@ -50,7 +50,8 @@ FRAME_ALWAYS_INLINE int frame_member_quick(frame_size size, frame_species specie
 
 /* C_r of such a member where the caller leaves it to the rule. */
 FRAME_ALWAYS_INLINE double frame_member_quick_sharing(int32_t plies, double spacing_in) {
-    return plies == 1 && spacing_in <= 24 ? frame_lumber_factors_table[FRAME_FACTORS_REPETITIVE].fb : 1;
+    const double shared = frame_lumber_factors_table[FRAME_FACTORS_REPETITIVE].fb;
+    return plies == 1 && spacing_in <= 24 ? shared : 1;
 }
 
 #endif

@@ -21,6 +21,7 @@ typedef struct frame_bending_ask {
     double creep;
     int shear_reduced; /* leave out what lies within d of the supports, NDS 3.4.3.1 */
     int lrfd;          /* strength design; then factors are lambda */
+    int in_line;       /* bearing and both limits are known to be given: no branch on them, for rows side by side */
     frame_load_edition edition;
 } frame_bending_ask;
 
