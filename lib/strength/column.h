@@ -22,6 +22,10 @@ typedef struct frame_column_state {
 /* Compression with bending about both axes, of loads on both faces and of the load off the axis: NDS 15.4. */
 frame_status frame_column_combine(const frame_column_check_in *in, const frame_member *m, const frame_column_state *of,
                                   frame_column_check_out *out, frame_working *record);
+/* Whether a bracket is wholly given, and stands where NDS 15.4.2 speaks of it. */
+frame_status frame_column_bracket_given(const frame_column_check_in *in);
+/* The bending moment at mid-height of the side load that stands for the bracket. */
+double frame_column_bracket_moment(const frame_column_check_in *in, frame_column_check_out *out, frame_working *record);
 /* Crushing of the plate that it stands on. */
 frame_status frame_column_plate(const frame_column_check_in *in, const frame_member *m, frame_column_state *of,
                                 frame_column_check_out *out, frame_working *record);

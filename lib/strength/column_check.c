@@ -10,7 +10,7 @@ typedef frame_column_state column;
 
 static int is_bent(const frame_column_check_in *in) {
     return in->lateral_plf > 0 || in->weak_lateral_plf > 0 || in->strong_eccentricity_in > 0 ||
-           in->weak_eccentricity_in > 0;
+           in->weak_eccentricity_in > 0 || in->bracket_lb > 0;
 }
 
 /* Bent about its strong axis alone by load on its narrow face: the usual stud. */
@@ -36,6 +36,8 @@ static frame_status check_given(const frame_column_check_in *in) {
     if (in->weak_axis_held && frame_given(in->weak_braces_in))
         return frame_contradicts("weak_braces_in", "weak_axis_held");
     if (in->incised && in->load_duration == FRAME_DURATION_IMPACT) return frame_impact_refused("load_duration");
+    const frame_status bracket = frame_column_bracket_given(in);
+    if (bracket) return bracket;
     if (!frame_given(in->fc_psi)) {
         if (frame_given(in->e_min_psi)) return frame_lacks("fc_psi", "F_c, with e_min_psi");
         return frame_given(in->fb_psi) ? frame_lacks("fc_psi", "F_c, with fb_psi") : FRAME_OK;
@@ -202,12 +204,27 @@ static void find_compression(const frame_column_check_in *in, const column *of, 
                              frame_working *record) {
     const double A = of->area, F_c_prime = of->F_c_prime;
     FRAME_HEADING(record, "Compression");
-    FRAME_GIVEN(record, P, in->axial_lb, "lb", "load along the axis");
+    FRAME_TABLE(record, P, in->axial_lb + in->bracket_lb, "lb", "load along the axis",
+                in->bracket_lb > 0 ? "given, that of the bracket with it" : "given");
     FRAME_STEP(record, f_c, P / A, "psi", "compression stress", "NDS 2018 3.6.3");
     FRAME_STEP(record, compression_ratio, f_c / F_c_prime, "", "share of the compression strength used",
                "NDS 2018 3.6.3");
     out->fc_actual_psi = f_c;
     out->compression_ratio = compression_ratio;
+}
+
+static double moment_of(const frame_column_check_in *in, frame_column_check_out *out, frame_working *record) {
+    FRAME_GIVEN(record, w, in->lateral_plf, "plf", "sideways load on a foot");
+    FRAME_GIVEN(record, L, in->length_in, "in", "height");
+    if (!(in->bracket_lb > 0)) {
+        FRAME_STEP(record, M, w / 12 * pow(L, 2) / 8, "lb-in", "bending moment at mid-height",
+                   "simple span, uniform load");
+        return M;
+    }
+    const double M_b = frame_column_bracket_moment(in, out, record);
+    FRAME_STEP(record, M, w / 12 * pow(L, 2) / 8 + M_b, "lb-in", "bending moment at mid-height, with the bracket's",
+               "simple span, uniform load");
+    return M;
 }
 
 /* F_b' of the sideways load, whose compression edge is held where the weak axis is. */
@@ -221,9 +238,7 @@ static frame_status find_bending(const frame_column_check_in *in, const frame_me
     frame_status status = frame_member_load_sharing(m, frame_or_int(in->repetitive, 0), in->spacing_in, &C_r);
     if (status) return status;
     FRAME_HEADING(record, "Bending under sideways load");
-    FRAME_GIVEN(record, w, in->lateral_plf, "plf", "sideways load on a foot");
-    FRAME_GIVEN(record, L, in->length_in, "in", "height");
-    FRAME_STEP(record, M, w / 12 * pow(L, 2) / 8, "lb-in", "bending moment at mid-height", "simple span, uniform load");
+    const double M = moment_of(in, out, record);
     FRAME_STEP(record, S, n * b * pow(d, 2) / 6, "in3", "section modulus", "rectangles");
     FRAME_STEP(record, f_b, M / S, "psi", "bending stress", "NDS 2018 3.3.2");
     status = frame_bending_buckling(m, &ask, of->E_min_prime, &F_bE, &bending, record);
@@ -278,7 +293,7 @@ static void remark(const frame_column_check_in *in, const frame_member *m, const
                        FRAME_BIT(FRAME_COLUMN_UNCHECKED_CUTS);
     if (!(in->lateral_plf > 0) && !(in->weak_lateral_plf > 0))
         out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_LATERAL);
-    if (!(in->strong_eccentricity_in > 0) && !(in->weak_eccentricity_in > 0))
+    if (!(in->strong_eccentricity_in > 0) && !(in->weak_eccentricity_in > 0) && !(in->bracket_lb > 0))
         out->not_checked |= FRAME_BIT(FRAME_COLUMN_UNCHECKED_ECCENTRICITY);
     out->time_effect_factor = in->method == FRAME_METHOD_LRFD ? in->time_effect_factor : 1;
     if (in->method == FRAME_METHOD_LRFD && out->known < FRAME_KNOWN_SECONDARY) out->known = FRAME_KNOWN_SECONDARY;

@@ -1,5 +1,6 @@
 /* Columns under load on both faces and load off the axis (NDS 15.4), and the plate under them (3.10). */
 #include "base/error.h"
+#include "base/number.h"
 #include "strength/bending.h"
 #include "strength/column.h"
 #include "strength/plate.h"
@@ -108,6 +109,38 @@ frame_status frame_column_combine(const frame_column_check_in *in, const frame_m
     out->weak_fb_adjusted_psi = weak_allowed(in, m, C_r, out, record);
     combine(in, m, of, out, record);
     return FRAME_OK;
+}
+
+frame_status frame_column_bracket_given(const frame_column_check_in *in) {
+    const char *valid = "a height in the upper quarter of the length (NDS 15.4.2)";
+    char height[32];
+    if (!(in->bracket_lb > 0)) {
+        if (frame_given(in->bracket_offset_in)) return frame_lacks("bracket_lb", "its load, with bracket_offset_in");
+        return frame_given(in->bracket_height_in) ? frame_lacks("bracket_lb", "its load, with bracket_height_in")
+                                                  : FRAME_OK;
+    }
+    if (!frame_given(in->bracket_offset_in))
+        return frame_lacks("bracket_offset_in", "how far the bracket's load stands off the axis");
+    if (!frame_given(in->bracket_height_in)) return frame_lacks("bracket_height_in", valid);
+    if (in->strong_eccentricity_in > 0) return frame_contradicts("bracket_lb", "strong_eccentricity_in");
+    if (in->bracket_height_in >= 0.75 * in->length_in && in->bracket_height_in <= in->length_in) return FRAME_OK;
+    frame_number_print(in->bracket_height_in, 6, height, sizeof height);
+    return frame_fail(FRAME_OUTSIDE_SCOPE, "bracket_height_in", height, valid,
+                      "bracket_height_in: %s is outside what NDS 15.4.2 speaks of; valid is %s", height, valid);
+}
+
+double frame_column_bracket_moment(const frame_column_check_in *in, frame_column_check_out *out,
+                                   frame_working *record) {
+    FRAME_GIVEN(record, P_b, in->bracket_lb, "lb", "load on the bracket");
+    FRAME_GIVEN(record, a_b, in->bracket_offset_in, "in", "level distance from the axis to it");
+    FRAME_GIVEN(record, l_p, in->bracket_height_in, "in", "height of that load above the lower end");
+    FRAME_GIVEN(record, L, in->length_in, "in", "height");
+    FRAME_STEP(record, P_s, 3 * P_b * a_b * l_p / pow(L, 2), "lb", "side load at mid-height that stands for it",
+               "NDS 2018 15.4.2 (from memory)");
+    FRAME_STEP(record, M_b, P_s * L / 4, "lb-in", "its bending moment at mid-height",
+               "simple span, load in the middle");
+    out->bracket_side_lb = P_s;
+    return M_b;
 }
 
 frame_status frame_column_plate(const frame_column_check_in *in, const frame_member *m, frame_column_state *of,

@@ -175,6 +175,8 @@ static void give_best(const frame_trials_sum *sum, const frame_header_sizes_in *
     out->passes = sum->passing > 0;
     out->known = first->trial.known;
     out->cautions = FRAME_BIT(FRAME_HEADER_CAUTION_POINT_LOADS) | FRAME_BIT(FRAME_HEADER_CAUTION_SHORING);
+    if ((in->snow_plf > 0 || in->snow_psf > 0) && in->load_edition != FRAME_LOADS_ASCE_7_22)
+        out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_SNOW_BASIS);
     if (!sum->by_cost) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_BOARD_FEET);
     if (in->compression_edge == FRAME_EDGE_HELD) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_EDGE);
     if (!out->passes) out->cautions |= FRAME_BIT(FRAME_HEADER_CAUTION_NONE);

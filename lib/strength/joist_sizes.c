@@ -147,6 +147,8 @@ static void give_best(const frame_trials_sum *sum, const frame_joist_sizes_in *i
     out->passes = sum->passing > 0;
     out->known = first->trial.known;
     out->cautions = FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_CODE) | FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_SHEATHING);
+    if (in->snow_psf > 0 && in->load_edition != FRAME_LOADS_ASCE_7_22)
+        out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_SNOW_BASIS);
     if (!sum->by_cost) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_BOARD_FEET);
     if (!out->passes) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_NONE);
     if (out->known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_JOIST_SIZES_CAUTION_MEMORY);

@@ -57,7 +57,7 @@ frame_stretch *frame_checked_stretch_at(const frame_checked *c, frame_member_edg
 double frame_checked_allowed(frame_checked *c, const frame_stretch *s, int by_case, double *C_L, double *C_V,
                              frame_working *record);
 /* F_v' under a combination. */
-double frame_checked_shear_allowed(const frame_checked *c, int by_case, frame_working *record);
+double frame_checked_shear_allowed(const frame_checked *c, int by_case, int cut, frame_working *record);
 
 /* The checks, each with its part of the answer and of the working. */
 frame_status frame_checked_bending(frame_checked *c);

@@ -193,7 +193,7 @@ static void find_worst(frame_checked *c, const placed_cut *p, const over_cut *o,
     for (int k = 0; k < c->beam->case_count; k++) {
         if (o->most[k] > 0) take_bending(c, p, k, o->most[k], w);
         if (o->least[k] < 0) take_bending(c, p, k, o->least[k], w);
-        const double ratio = 1.5 * o->shear[k] / (n * b * p->shear_depth) / frame_checked_shear_allowed(c, k, NULL);
+        const double ratio = 1.5 * o->shear[k] / (n * b * p->shear_depth) / frame_checked_shear_allowed(c, k, 1, NULL);
         if (ratio > w->shear) w->shear = ratio, w->force = o->shear[k], w->shear_case = k;
     }
 }
@@ -224,7 +224,7 @@ static void record_cut(frame_checked *c, size_t i, placed_cut *p, int tension, c
     FRAME_TABLE(record, V_n, w->force, "lb", "largest shear there",
                 frame_word_text("load_combination", c->beam->cases[w->shear_case].which));
     FRAME_STEP(record, f_v_n, 3 * V_n / (2 * n * b * d_v), "psi", "shear stress in what is left", "NDS 2018 3.4.2");
-    const double F_v_prime = frame_checked_shear_allowed(c, w->shear_case, record);
+    const double F_v_prime = frame_checked_shear_allowed(c, w->shear_case, 1, record);
     FRAME_STEP(record, cut_shear_ratio, f_v_n / F_v_prime, "", "share of the shear strength used there",
                "NDS 2018 3.4.1");
     (void)cut_bending_ratio, (void)cut_shear_ratio;

@@ -9,9 +9,21 @@
 
 #include "working/plain_math.h"
 
-double frame_checked_shear_allowed(const frame_checked *c, int by_case, frame_working *record) {
-    const double factor = c->lrfd ? frame_checked_time(c, by_case) : frame_checked_duration(c, by_case);
-    return frame_bending_shear_allowed_by(&c->m, c->lrfd, factor, record);
+/* NDS 5.3.10: glulam under impact, notched or bored. */
+#define GLULAM_SHEAR_REDUCTION 0.72
+
+double frame_checked_shear_allowed(const frame_checked *c, int by_case, int cut, frame_working *record) {
+    const double factor = c->lrfd ? frame_checked_time(c, by_case) : frame_checked_duration(c, by_case),
+                 plain = frame_bending_shear_allowed_by(&c->m, c->lrfd, factor, record);
+    const int impact =
+        c->in->live_duration == FRAME_DURATION_IMPACT && c->beam->cases[by_case].factor[FRAME_LOAD_LIVE] != 0;
+    if (c->product != FRAME_PRODUCT_GLULAM || !(cut || impact)) return plain;
+    FRAME_TABLE(record, F_v_o, plain, "psi", "adjusted shear design value of an even beam at rest", "above");
+    FRAME_TABLE(record, C_vr, GLULAM_SHEAR_REDUCTION, "",
+                cut ? "shear reduction factor, at a notch or hole" : "shear reduction factor, under impact",
+                "NDS 2018 5.3.10");
+    FRAME_STEP(record, F_v_prime, F_v_o * C_vr, "psi", "adjusted shear design value", "NDS 2018 table 5.3.1");
+    return F_v_prime;
 }
 
 /* Whether the load near a support may be left out: no point load stands there, and there is no cut in it. */
@@ -63,7 +75,7 @@ static void look_at_span(frame_checked *c, size_t i, shear_place *worst, double 
         frame_beam_segment_envelopes(c->beam, i, s, c->factors, &c->scratch, e);
         for (int k = 0; k < c->beam->case_count; k++) {
             const double V = force_at_most(&e[k].shear);
-            const double r = 1.5 * V / c->found.area / frame_checked_shear_allowed(c, k, NULL);
+            const double r = 1.5 * V / c->found.area / frame_checked_shear_allowed(c, k, 0, NULL);
             *ratio = fmax(*ratio, r);
             if (r <= worst->ratio) continue;
             const double at = e[k].shear.most >= -e[k].shear.least ? e[k].shear.most_at : e[k].shear.least_at;
@@ -86,7 +98,7 @@ frame_status frame_checked_shear(frame_checked *c) {
     FRAME_TABLE(record, V, worst.force, "lb", "shear there",
                 frame_word_text("load_combination", c->beam->cases[worst.by_case].which));
     FRAME_STEP(record, f_v, 3 * V / (2 * A), "psi", "shear stress", "NDS 2018 3.4.2");
-    const double F_v_prime = frame_checked_shear_allowed(c, worst.by_case, record);
+    const double F_v_prime = frame_checked_shear_allowed(c, worst.by_case, 0, record);
     FRAME_STEP(record, shear_ratio, f_v / F_v_prime, "", "share of the shear strength used", "NDS 2018 3.4.1");
     (void)x_v;
     c->out->shear_at_in = worst.at, c->out->shear_lb = worst.force;

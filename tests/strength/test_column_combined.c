@@ -73,6 +73,33 @@ START_TEST(buckles) {
 }
 END_TEST
 
+/* NDS 15.4.2: the bracket's load on the axis, and a side load that bends as a load in the middle of the length does. */
+START_TEST(side_bracket) {
+    frame_column_check_in in = post(), even = in;
+    in.length_in = even.length_in = 120;
+    in.axial_lb = 3000, in.bracket_lb = 2000, in.bracket_offset_in = 8, in.bracket_height_in = 100;
+    const frame_column_check_out out = run(&in);
+    const double P_s = 3 * 2000 * 8 * 100 / pow(120, 2), M = P_s * 120 / 4;
+    ck_assert_double_eq_tol(out.bracket_side_lb, P_s, 1e-9 * P_s);
+    even.axial_lb = 5000, even.lateral_plf = 8 * M / pow(120, 2) * 12; /* the same moment of an even load */
+    const frame_column_check_out same = run(&even);
+    ck_assert_double_eq_tol(out.compression_ratio, same.compression_ratio, 1e-12);
+    ck_assert_double_eq_tol(out.fb_actual_psi, same.fb_actual_psi, 1e-9 * same.fb_actual_psi);
+    ck_assert_double_eq_tol(out.combined_ratio, same.combined_ratio, 1e-9);
+    ck_assert_double_eq(same.bracket_side_lb, FRAME_NOT_GIVEN);
+    in.bracket_height_in = 80;
+    refused(&in, FRAME_OUTSIDE_SCOPE, "bracket_height_in");
+    in.bracket_height_in = 121;
+    refused(&in, FRAME_OUTSIDE_SCOPE, "bracket_height_in");
+    in.bracket_height_in = FRAME_NOT_GIVEN;
+    refused(&in, FRAME_REQUIRED, "bracket_height_in");
+    in.bracket_height_in = 100, in.strong_eccentricity_in = 1;
+    refused(&in, FRAME_CONFLICT, "bracket_lb");
+    in.strong_eccentricity_in = 0, in.bracket_lb = 0;
+    refused(&in, FRAME_REQUIRED, "bracket_lb");
+}
+END_TEST
+
 START_TEST(plates) {
     frame_column_check_in in = post();
     in.plate_species = species("SPF");
@@ -138,6 +165,7 @@ int main(void) {
     tcase_add_test(all, goes_over_evenly);
     tcase_add_test(all, buckles);
     tcase_add_test(all, plates);
+    tcase_add_test(all, side_bracket);
     tcase_add_test(all, chords);
     tcase_add_test(all, strength_design);
     tcase_add_test(all, plies_refused);

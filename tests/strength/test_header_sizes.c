@@ -80,6 +80,19 @@ START_TEST(strength_design) {
 }
 END_TEST
 
+/* Snow is of a basis, which the edition says. */
+START_TEST(snow_basis) {
+    frame_header_sizes_in in = opening();
+    for (int i = 0; i < 3; i++) {
+        frame_header_sizes_out out;
+        if (i == 1) in.load_edition = FRAME_LOADS_ASCE_7_22;
+        if (i == 2) in.load_edition = FRAME_LOADS_ASCE_7_16, in.snow_plf = 0;
+        frame_header_sizes_free(run(&in, &out));
+        ck_assert_int_eq((int)FRAME_HAS(out.cautions, FRAME_HEADER_CAUTION_SNOW_BASIS), i == 0);
+    }
+}
+END_TEST
+
 START_TEST(order_and_reasons) {
     frame_header_sizes_out out;
     const frame_header_sizes_in in = opening();
@@ -223,6 +236,7 @@ int main(void) {
     TCase *tests = tcase_create("header_sizes");
     tcase_add_test(tests, each_option_is_a_beam_check);
     tcase_add_test(tests, order_and_reasons);
+    tcase_add_test(tests, snow_basis);
     tcase_add_test(tests, strength_design);
     tcase_add_test(tests, prices_decide);
     tcase_add_test(tests, limits_of_the_wall);

@@ -56,6 +56,18 @@ START_TEST(by_board_feet) {
 }
 END_TEST
 
+START_TEST(snow_basis) {
+    frame_joist_sizes_in in = floor_of(120);
+    in.use = FRAME_USE_RAFTER, in.live_psf = 0, in.snow_psf = 30;
+    for (int i = 0; i < 2; i++) {
+        frame_joist_sizes_out out;
+        if (i == 1) in.load_edition = FRAME_LOADS_ASCE_7_22;
+        frame_joist_sizes_free(run(&in, &out));
+        ck_assert_int_eq((int)FRAME_HAS(out.cautions, FRAME_JOIST_SIZES_CAUTION_SNOW_BASIS), i == 0);
+    }
+}
+END_TEST
+
 START_TEST(by_cost) {
     frame_joist_choice choices[2];
     frame_joist_sizes_in in = floor_of(150);
@@ -104,6 +116,7 @@ int main(void) {
     TCase *all = tcase_create("all");
     tcase_add_test(all, by_board_feet);
     tcase_add_test(all, by_cost);
+    tcase_add_test(all, snow_basis);
     tcase_add_test(all, refusals);
     suite_add_tcase(suite, all);
     SRunner *runner = srunner_create(suite);

@@ -137,6 +137,32 @@ START_TEST(glulam_volume) {
 }
 END_TEST
 
+/* NDS 5.3.10: C_vr 0.72 at an end notch, and on all shear under impact; sawn lumber knows none. */
+START_TEST(glulam_shear_reduction) {
+    const double span[] = {216};
+    frame_member_check_in in;
+    frame_member_cut cut;
+    frame_member_check_cut found;
+    frame_member_check *answer;
+    frame_member_check_in_init(&in);
+    frame_member_cut_init(&cut);
+    in.spans_in = span, in.span_count = 1, in.dead_plf = 100, in.live_plf = 600;
+    in.glulam = FRAME_GLULAM_24F_V4, in.width_in = 6.75, in.depth_in = 13.5;
+    in.upper_edge = FRAME_EDGE_HELD;
+    cut.at_in = 2, cut.length_in = 4, cut.depth_in = 1;
+    in.cuts = &cut, in.cut_count = 1;
+    same(run(&in).fv_adjusted_psi, 265);
+    ck_assert(!frame_member_check_solve(&in, &answer, NULL));
+    ck_assert(!frame_member_check_cut_at(answer, 0, &found));
+    frame_member_check_free(answer);
+    same(found.shear_ratio, 1.5 * found.shear_lb / (6.75 * 12.5 * pow(12.5 / 13.5, 2)) / (0.72 * 265));
+    in.cut_count = 0, in.live_duration = FRAME_DURATION_IMPACT;
+    same(run(&in).fv_adjusted_psi, 0.72 * 2 * 265);
+    in.live_plf = 0; /* no impact without live load */
+    same(run(&in).fv_adjusted_psi, 0.9 * 265);
+}
+END_TEST
+
 /* The maker's values: C_V by depth; above 1 together with C_L, below 1 the lesser; C_r 1.04. */
 START_TEST(composite) {
     frame_member_check_in in;
@@ -321,6 +347,7 @@ int main(void) {
     tcase_add_test(all, as_beam_check);
     tcase_add_test(all, point_load_unbraced);
     tcase_add_test(all, glulam_volume);
+    tcase_add_test(all, glulam_shear_reduction);
     tcase_add_test(all, composite);
     tcase_add_test(all, lower_edge);
     tcase_add_test(all, hip);

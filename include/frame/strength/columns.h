@@ -82,6 +82,9 @@ typedef struct frame_column_check_in {
     double plate_fc_perp_psi;     /**< optional : >0..10000. F_c-perp of the plate, instead of plate_species. */
     frame_bool truss_chord;       /**< no. A 2x4 or smaller chord in compression, dry, with structural panels of 3/8 in and more nailed to its narrow face: C_T (NDS 4.4.2). */
     int32_t spare3;
+    double bracket_lb;            /**< 0 : 0..1e6. Load on a bracket at its side, besides axial_lb, of the same combination. */
+    double bracket_offset_in;     /**< optional : >0..120. From the axis to that load, level, along its width; needed with bracket_lb. */
+    double bracket_height_in;     /**< optional : >0..1200. From the lower end up to the bracket's load, in the upper quarter of the length; needed with bracket_lb. */
 } frame_column_check_in;
 
 /** How a column holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -117,11 +120,12 @@ typedef struct frame_column_check_out {
     double bearing_ratio;       /**< Crushing of the plate over what it bears; not given without a plate. */
     double plate_fc_perp_adjusted_psi; /**< F_c-perp' of the plate, C_b included; not given without a plate. */
     double buckling_stiffness_factor; /**< C_T on E_min; 1 but for a truss chord. */
+    double bracket_side_lb;     /**< Side load at mid-height that stands for the bracket, P_s; not given without one. */
 } frame_column_check_out;
 
 /** Checks a rectangular column, post or stud of sawn lumber by NDS 2018 3.6, 3.7, 3.9 and 15.3, allowable stress design: buckling
  * about both axes with the column stability factor C_P, plies with K_f on the weak axis, and sideways load on the narrow face
- * together with compression, load on the wide face and load off the axis too, and the plate under it. FRAME_OUTSIDE_SCOPE where l_e/d or R_B is over 50; FRAME_REQUIRED for plies without their fastening. */
+ * together with compression, load on the wide face, load off the axis and load on a side bracket (15.4.2) too, and the plate under it. FRAME_OUTSIDE_SCOPE where l_e/d or R_B is over 50; FRAME_REQUIRED for plies without their fastening. */
 FRAME_CALCULATION(column_check);
 
 /* ---- column_nailing: the nails that make plies one column ---------------------------------------------------------- */

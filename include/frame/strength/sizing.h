@@ -43,7 +43,8 @@ enum frame_joist_sizes_caution_values {
     FRAME_JOIST_SIZES_CAUTION_NONE = 1,       /**< "none_holds". None of the choices holds. */
     FRAME_JOIST_SIZES_CAUTION_MEMORY = 2,     /**< "from_memory". The best choice rests on values recalled, no text seen. */
     FRAME_JOIST_SIZES_CAUTION_CODE = 3,       /**< "span_tables". The code's span tables and the building official decide; where they give less, build to that. */
-    FRAME_JOIST_SIZES_CAUTION_SHEATHING = 4   /**< "sheathing". A wider spacing may need thicker sheathing: its price is not in the ranking. */
+    FRAME_JOIST_SIZES_CAUTION_SHEATHING = 4,  /**< "sheathing". A wider spacing may need thicker sheathing: its price is not in the ranking. */
+    FRAME_JOIST_SIZES_CAUTION_SNOW_BASIS = 5  /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables): say load_edition "ASCE 7-22" for a strength-level one. */
 };
 /** What the choice of joists leaves unchecked. */
 typedef int32_t frame_joist_sizes_not_checked;
@@ -350,7 +351,8 @@ enum frame_header_caution_values {
     FRAME_HEADER_CAUTION_SHORING = 3,     /**< "shoring". In a standing wall shore both sides before it is opened. */
     FRAME_HEADER_CAUTION_BOARD_FEET = 4,  /**< "board_feet". Ranked by board feet, as not every choice had its price. */
     FRAME_HEADER_CAUTION_NONE = 5,        /**< "none_holds". None of the choices holds. */
-    FRAME_HEADER_CAUTION_MEMORY = 6       /**< "from_memory". The best choice rests on values recalled, no text seen. */
+    FRAME_HEADER_CAUTION_MEMORY = 6,      /**< "from_memory". The best choice rests on values recalled, no text seen. */
+    FRAME_HEADER_CAUTION_SNOW_BASIS = 7   /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables): say load_edition "ASCE 7-22" for a strength-level one. */
 };
 
 /** What the choice of a header leaves unchecked. */
