@@ -89,20 +89,23 @@ typedef struct frame_stock_length {
 /** Sets up a stock length: every field not given. */
 FRAME_ELEMENT(stock_length);
 
-/** A stock room: what is on hand or may be had, as a value. Opaque; made by frame_stock_room_new, _from_csv or _from_json. A plan may
+/** A stock room: what is on hand or may be had, sticks and sheets, as a value. Opaque; made by frame_stock_room_new, _from_csv or _from_json. A plan may
  * cut from it; taking a plan out of it takes the boards and puts in the offcuts that are kept, so the next job finds them. */
 typedef struct frame_stock_room frame_stock_room;
 
 /** Makes an empty stock room. Free it with frame_stock_room_free. */
 FRAME_API frame_status frame_stock_room_new(frame_stock_room **room);
 /** Reads a stock room from CSV text: the first line names columns out of name, length_in, price, price_by, available, size, species, grade,
- * weight_plf, defects_from_to_in (numbers in pairs, parted by spaces). Errors name line and column; nothing is half read. */
+ * weight_plf, defects_from_to_in (numbers in pairs, parted by spaces), width_in, corners_in, holes_in. A row with a width is a sheet; one
+ * with corners (x and y in turn, parted by spaces) is what is left of a sheet, its holes likewise, parted by semicolons. Errors name line
+ * and column; nothing is half read. */
 FRAME_API frame_status frame_stock_room_from_csv(const char *csv, frame_stock_room **room);
-/** Reads a stock room from JSON text: an array of objects with the same names. Errors name line and column; nothing is half read. */
+/** Reads a stock room from JSON text: an array of objects with the same names; numbers in a row are an array, holes_in an array of them.
+ * Errors name line and column; nothing is half read. */
 FRAME_API frame_status frame_stock_room_from_json(const char *json, frame_stock_room **room);
 /** Frees a stock room. NULL is allowed. */
 FRAME_API void frame_stock_room_free(frame_stock_room *room);
-/** Counts the rows: stock of one kind, price and defects each. */
+/** Counts the rows: stock of one kind, price and defects each, sheets of one kind, offcuts of one outline. */
 FRAME_API size_t frame_stock_room_rows(const frame_stock_room *room);
 /** Puts stock in, all or nothing: what was bought, with its count; without a count, as much as is needed can be had. */
 FRAME_API frame_status frame_stock_room_put(frame_stock_room *room, const frame_stock_length *stock, size_t stock_count);
@@ -448,6 +451,8 @@ typedef struct frame_sheet_plan_in {
     double least_offcut_in;            /**< 3 : 0..1e4. What is left is kept as an offcut where it is somewhere at least so wide both ways (common practice). */
     double time_limit_s;               /**< optional : >0..1e6. Time the search may take; without it a fixed amount of work is done, the same on every machine. */
     const frame_watch *watch;          /**< optional. Who is told of the search now and then, and may stop it: a function of best cost and bound. */
+    const frame_stock_room *room;      /**< optional. A stock room to cut from besides: its sheets and offcuts count behind the lists. */
+    const char *room_name;             /**< optional. Name of the room's sheets and offcuts that may be cut; without it, all of them. */
 } frame_sheet_plan_in;
 
 /** Figures of a plan of sheets. */
@@ -493,6 +498,10 @@ typedef struct frame_sheet_plan_sheet {
     uint32_t placement_count; /**< count. */
     uint32_t cut_first;       /**< range : cuts. Its straight cuts, in order. */
     uint32_t cut_count;       /**< count. */
+    uint32_t outline_first;   /**< range : corners. Of an offcut on hand: its outline as it was given. */
+    uint32_t outline_count;   /**< count. */
+    int32_t holes;            /**< Holes in the offcut. */
+    int32_t spare2;
 } frame_sheet_plan_sheet;
 
 /** A part on a sheet: mirrored (x to the left) if it says so, then turned counterclockwise, then moved. */
@@ -555,8 +564,26 @@ FRAME_ANSWER_LIST(sheet_plan, corner, corners);
 /** The straight cuts in the order in which they are made: each runs from side to side of the piece it cuts. */
 FRAME_ANSWER_LIST(sheet_plan, cut, cuts);
 /** Draws one sheet of the plan: its parts with their names and turns, what is kept, straight cuts in their order, and the
- * corners of the parts measured along two sides. Of an offcut on hand only what is cut from it and kept is drawn. */
+ * corners of the parts measured along two sides. */
 FRAME_API frame_status frame_sheet_plan_drawing(const frame_sheet_plan *plan, size_t sheet, frame_drawing **drawing);
+/** Writes the shopping list: sheets of one kind a line, with money; what is cut from offcuts on hand; the share that ends in no part. */
+FRAME_API frame_status frame_sheet_plan_shopping(const frame_sheet_plan *plan, frame_text *into);
+/** Writes the plan as CSV (RFC 4180): a line for each sheet, part, offcut kept, hole in one and straight cut, with its corners (x and y in
+ * turn, parted by spaces) to the last digit. */
+FRAME_API frame_status frame_sheet_plan_csv(const frame_sheet_plan *plan, frame_text *into);
+/** Writes the plan as JSON: the figures, then the sheets with their parts, offcuts and cuts, to the last digit. */
+FRAME_API frame_status frame_sheet_plan_json(const frame_sheet_plan *plan, frame_text *into);
+
+/** Puts sheets into a stock room, all or nothing: what was bought, with its count; without a count, as much as is needed can be had. */
+FRAME_API frame_status frame_stock_room_put_sheets(frame_stock_room *room, const frame_sheet_size *sheets, size_t sheet_count);
+/** Puts polygons left of sheets into a stock room with the holes in them, all or nothing. */
+FRAME_API frame_status frame_stock_room_put_offcuts(frame_stock_room *room, const frame_sheet_offcut *offcuts, size_t offcut_count,
+                                                    const frame_sheet_hole *holes, size_t hole_count);
+/** Writes what a stock room is short of for a plan of sheets, a line each; nothing when it has all. */
+FRAME_API frame_status frame_stock_room_short_sheets(const frame_stock_room *room, const frame_sheet_plan *plan, frame_text *into);
+/** Takes a plan's sheets and offcuts out of a stock room and puts what is left of them in, at no price, under the name of what it is left
+ * of. FRAME_IMPOSSIBLE when it is short of something, and then nothing is taken. */
+FRAME_API frame_status frame_stock_room_take_sheets(frame_stock_room *room, const frame_sheet_plan *plan);
 
 /** Cautions that go with rules of thumb. */
 typedef int32_t frame_thumb_caution;

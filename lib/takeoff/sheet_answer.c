@@ -7,6 +7,7 @@
 
 #include "takeoff/sheet_cuts.h"
 #include "takeoff/sheet_rest.h"
+#include "takeoff_facts.h"
 
 enum { SHEETS = 0, PLACEMENTS = 1, OFFCUTS = 2, CORNERS = 3, CUTS = 4 };
 
@@ -84,9 +85,7 @@ static frame_status write_offcut(writing *w, const frame_sheet_loop *loop, frame
     o->corner_first = (uint32_t)w->answer->lists[CORNERS].count;
     o->corner_count = (uint32_t)loop->count;
     w->out->offcut_area_in2 += loop->area;
-    const size_t place = w->answer->lists[OFFCUTS].count - 1;
     if (hole_of >= 0) FRAME_ANSWER_ITEM(frame_sheet_plan_offcut, w->answer, OFFCUTS, hole_of).area_in2 += loop->area;
-    (void)place;
     for (int i = 0; i < loop->count; i++) { /* a hole is listed counterclockwise too */
         const int at = loop->first + (loop->area > 0 ? i : loop->count - 1 - i);
         const frame_sheet_point p = FRAME_ITEM(frame_sheet_point, w->outlines.points, at);
@@ -165,6 +164,25 @@ static int alike(const frame_sheet_bin *a, const frame_sheet_bin *b) {
     return bin_order(a, b) == 0;
 }
 
+/* Of an offcut on hand: its outline as it was given, and how many holes it has. */
+static frame_status write_on_hand(writing *w, int offcut, frame_sheet_plan_sheet *sheet) {
+    frame_sheet_offcut of;
+    frame_sheet_offcut_item(w->in->offcuts, (size_t)offcut, &of);
+    sheet->outline_first = (uint32_t)w->answer->lists[CORNERS].count;
+    sheet->outline_count = (uint32_t)of.corner_count;
+    for (size_t i = 0; i < of.corner_count; i++) {
+        frame_sheet_corner corner;
+        frame_sheet_corner_item(of.corners, i, &corner);
+        if (write_corner(w, corner.x_in, corner.y_in)) return FRAME_NO_MEMORY;
+    }
+    for (size_t h = 0; h < w->in->hole_count; h++) {
+        frame_sheet_hole hole;
+        frame_sheet_hole_item(w->in->holes, h, &hole);
+        sheet->holes += hole.offcut == offcut;
+    }
+    return FRAME_OK;
+}
+
 static frame_status write_sheet(writing *w, const frame_sheet_bin *bins, int number) {
     const frame_sheet_bin *bin = &bins[number];
     const frame_sheet_stock *stock = &w->job->stocks[bin->stock];
@@ -174,6 +192,7 @@ static frame_status write_sheet(writing *w, const frame_sheet_bin *bins, int num
     sheet->y_in = stock->height;
     sheet->price = stock->price;
     sheet->sheet = stock->sheet;
+    sheet->holes = 0;
     sheet->offcut = stock->offcut;
     sheet->part_area_in2 = bin->used;
     sheet->waste_share = stock->area > 0 ? 1 - bin->used / stock->area : 0;
@@ -183,7 +202,8 @@ static frame_status write_sheet(writing *w, const frame_sheet_bin *bins, int num
     sheet->name = frame_answer_text(w->answer, stock->name);
     sheet->placement_first = (uint32_t)w->answer->lists[PLACEMENTS].count;
     sheet->placement_count = (uint32_t)bin->count;
-    frame_status status = write_cuts(w, bin, sheet, number);
+    frame_status status = stock->offcut >= 0 ? write_on_hand(w, stock->offcut, sheet) : FRAME_OK;
+    if (!status) status = write_cuts(w, bin, sheet, number);
     for (int i = 0; !status && i < bin->count; i++) status = write_placement(w, bin, &bin->placed[i], number);
     if (!status) status = write_rest(w, bin, number);
     w->out->cost += stock->price;

@@ -99,6 +99,8 @@ static frame_status draw_cuts(const page *p) {
 }
 
 static frame_status draw_sheet(const page *p) {
+    if (p->sheet->offcut >= 0)
+        return outline(p, p->sheet->outline_first, p->sheet->outline_count, FRAME_PEN_OUTLINE, FRAME_HATCH_NONE);
     return frame_drawing_rectangle(p->drawing, 0, 0, p->sheet->x_in, p->sheet->y_in, FRAME_PEN_OUTLINE,
                                    FRAME_HATCH_NONE);
 }
@@ -108,11 +110,22 @@ static int by_size(const void *a, const void *b) {
     return (x > y) - (x < y);
 }
 
+/* Where a sheet begins and ends along one side; an offcut lies where it lay on its sheet. */
+static void find_ends(const page *p, int along_x, double *from, double *to) {
+    *from = p->sheet->offcut >= 0 ? 1e300 : 0;
+    *to = p->sheet->offcut >= 0 ? -1e300 : along_x ? p->sheet->x_in : p->sheet->y_in;
+    for (uint32_t i = 0; i < p->sheet->outline_count; i++) {
+        const frame_sheet_plan_corner *c = corner_at(p, p->sheet->outline_first + i);
+        const double at = along_x ? c->x_in : c->y_in;
+        if (at < *from) *from = at;
+        if (at > *to) *to = at;
+    }
+}
+
 /* The distances of all corners along one side, each once; none when there are too many to read. */
 static size_t collect(const page *p, int along_x, double *marks) {
-    size_t count = 0, kept = 0;
-    marks[count++] = 0;
-    marks[count++] = along_x ? p->sheet->x_in : p->sheet->y_in;
+    size_t count = 2, kept = 0;
+    find_ends(p, along_x, &marks[0], &marks[1]);
     for (uint32_t i = 0; i < p->sheet->placement_count; i++)
         for (uint32_t k = 0; k < placement_at(p, i)->corner_count; k++) {
             const frame_sheet_plan_corner *c = corner_at(p, placement_at(p, i)->corner_first + k);
@@ -125,13 +138,14 @@ static size_t collect(const page *p, int along_x, double *marks) {
 }
 
 static frame_status measure(const page *p, int along_x) {
-    double marks[2 * MOST_MARKS];
+    double marks[2 * MOST_MARKS], beside, end;
     const size_t count = collect(p, along_x, marks);
+    find_ends(p, !along_x, &beside, &end);
     frame_status status = FRAME_OK;
     for (size_t i = 0; !status && i < count; i++) {
         const int last = i + 1 == count;
         if (count > MOST_MARKS / 2 && i && !last) continue;
-        status = frame_drawing_mark(p->drawing, along_x ? marks[i] : 0, along_x ? 0 : marks[i], NULL);
+        status = frame_drawing_mark(p->drawing, along_x ? marks[i] : beside, along_x ? beside : marks[i], NULL);
     }
     if (status || count < 2) return status;
     return frame_drawing_dimension_running(p->drawing, along_x ? FRAME_DIMENSION_BELOW : FRAME_DIMENSION_LEFT);
@@ -154,7 +168,7 @@ static frame_status caption(const page *p) {
 
 static frame_status draw(const page *p) {
     frame_status status = caption(p);
-    if (!status) status = p->sheet->offcut >= 0 ? FRAME_OK : draw_sheet(p);
+    if (!status) status = draw_sheet(p);
     if (!status) status = draw_offcuts(p);
     for (uint32_t i = 0; !status && i < p->sheet->placement_count; i++) status = draw_part(p, i);
     if (!status) status = draw_cuts(p);

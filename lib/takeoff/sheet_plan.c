@@ -6,6 +6,7 @@
 #include "base/number.h"
 #include "takeoff/sheet_answer.h"
 #include "takeoff/sheet_bound.h"
+#include "takeoff/stock_room_sheets.h"
 #include "takeoff_facts.h"
 #include "working/calculation.h"
 
@@ -136,8 +137,8 @@ static frame_status solve_search(const frame_sheet_plan_in *in, frame_sheet_sear
     return FRAME_OK;
 }
 
-static frame_status solve(const frame_sheet_plan_in *in, frame_answer *answer, frame_sheet_plan_out *out,
-                          frame_working *w) {
+static frame_status solve_job(const frame_sheet_plan_in *in, frame_answer *answer, frame_sheet_plan_out *out,
+                              frame_working *w) {
     frame_sheet_job job;
     frame_sheet_search search;
     frame_status status = frame_sheet_job_read(in, &job);
@@ -147,6 +148,16 @@ static frame_status solve(const frame_sheet_plan_in *in, frame_answer *answer, f
         frame_sheet_search_give(&search);
     }
     frame_sheet_job_give(&job);
+    return status;
+}
+
+static frame_status solve(const frame_sheet_plan_in *in, frame_answer *answer, frame_sheet_plan_out *out,
+                          frame_working *w) {
+    frame_arena arena = {0};
+    frame_sheet_plan_in joined = *in;
+    frame_status status = frame_room_join_sheets(&joined, &arena);
+    if (!status) status = solve_job(&joined, answer, out, w);
+    frame_arena_give(&arena);
     return status;
 }
 

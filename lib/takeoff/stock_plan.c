@@ -269,17 +269,23 @@ static frame_status solve_with(solving *of, frame_answer *answer, frame_stock_pl
 
 /* The list of stock with the rows of the room behind it. */
 static frame_status join_stock(frame_stock_plan_in *in, frame_stock_length **joined) {
-    const size_t rows = in->room ? in->room->rows.count : 0, count = in->stock_count + rows;
+    const size_t rows = in->room ? in->room->rows.count : 0;
+    size_t count = in->stock_count;
+    for (size_t r = 0; r < rows; r++)
+        count += frame_room_what_of(&FRAME_ITEM(frame_room_row, in->room->rows, r)) == FRAME_ROOM_STICK;
     if (!count)
-        return frame_fail(FRAME_REQUIRED, "stock", "", "a list of stock lengths, or a room with something in it",
-                          "stock: not given, and no room with anything in it");
+        return frame_fail(FRAME_REQUIRED, "stock", "", "a list of stock lengths, or a room with sticks in it",
+                          "stock: not given, and no room with a stick in it");
     if (count > MOST_STOCK)
         return frame_fail_number(FRAME_TOO_LARGE, "stock", (double)count, "1..1000 kinds of stock with the room's");
     *joined = frame_take(count * sizeof **joined);
     if (!*joined) return FRAME_NO_MEMORY;
-    for (size_t s = 0; s < in->stock_count; s++) frame_stock_length_item(in->stock, s, &(*joined)[s]);
-    for (size_t r = 0; r < rows; r++)
-        (*joined)[in->stock_count + r] = FRAME_ITEM(frame_stock_length, in->room->rows, r);
+    size_t at = 0;
+    for (; at < in->stock_count; at++) frame_stock_length_item(in->stock, at, &(*joined)[at]);
+    for (size_t r = 0; r < rows; r++) {
+        const frame_room_row *row = &FRAME_ITEM(frame_room_row, in->room->rows, r);
+        if (frame_room_what_of(row) == FRAME_ROOM_STICK) (*joined)[at++] = row->of;
+    }
     in->stock = *joined;
     in->stock_count = count;
     return FRAME_OK;

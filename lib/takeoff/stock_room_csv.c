@@ -79,10 +79,10 @@ static frame_status read_names(reading *of) {
 }
 
 static frame_status read_row(reading *of) {
-    frame_stock_length row;
+    frame_room_row row;
     const int line = of->line;
     int count = 0;
-    frame_stock_length_init(&row);
+    frame_room_row_init(&row);
     do {
         if (count) step(of);
         frame_status status = read_cell(of);
@@ -126,7 +126,26 @@ static void add_text(frame_text *into, const char *text) {
     frame_text_add_csv(into, text ? text : "");
 }
 
-static void add_row(const frame_stock_length *row, frame_text *into) {
+static void add_numbers(frame_text *into, const double *numbers, size_t count) {
+    for (size_t n = 0; n < count; n++) {
+        frame_text_add(into, n ? " " : "");
+        frame_text_add_number(into, numbers[n], 17);
+    }
+}
+
+static void add_outlines(frame_text *into, const frame_room_row *row) {
+    add_number(into, row->width_in);
+    frame_text_add(into, ",");
+    add_numbers(into, row->corners.numbers, row->corners.count);
+    frame_text_add(into, ",");
+    for (size_t h = 0; h < row->hole_count; h++) {
+        frame_text_add(into, h ? "; " : "");
+        add_numbers(into, row->holes[h].numbers, row->holes[h].count);
+    }
+}
+
+static void add_row(const frame_room_row *of, frame_text *into) {
+    const frame_stock_length *row = &of->of;
     const int has_size = row->size != FRAME_NOT_GIVEN_INT, has_species = row->species != FRAME_NOT_GIVEN_INT,
               has_grade = row->grade != FRAME_NOT_GIVEN_INT;
     add_text(into, row->name);
@@ -135,7 +154,7 @@ static void add_row(const frame_stock_length *row, frame_text *into) {
     frame_text_add(into, ",");
     add_number(into, row->price);
     frame_text_add(into, ",");
-    if (row->price_by != FRAME_NOT_GIVEN_INT) add_text(into, frame_word_text("price_by", row->price_by));
+    add_text(into, frame_word_text("price_by", row->price_by));
     frame_text_add(into, ",");
     if (row->available != FRAME_NOT_GIVEN_INT) frame_text_addf(into, "%d", (int)row->available);
     frame_text_add(into, ",");
@@ -147,10 +166,9 @@ static void add_row(const frame_stock_length *row, frame_text *into) {
     frame_text_add(into, ",");
     add_number(into, row->weight_plf);
     frame_text_add(into, ",");
-    for (size_t d = 0; d < row->defect_count; d++) {
-        frame_text_add(into, d ? " " : "");
-        add_number(into, row->defects_from_to_in[d]);
-    }
+    add_numbers(into, row->defects_from_to_in, row->defect_count);
+    frame_text_add(into, ",");
+    add_outlines(into, of);
     frame_text_add(into, "\r\n");
 }
 
@@ -159,6 +177,6 @@ frame_status frame_stock_room_csv(const frame_stock_room *room, frame_text *into
     for (int c = 0; c < FRAME_ROOM_COLUMNS; c++)
         frame_text_addf(into, "%s%s", c ? "," : "", frame_room_columns[c].name);
     frame_text_add(into, "\r\n");
-    for (size_t r = 0; r < room->rows.count; r++) add_row(&FRAME_ITEM(frame_stock_length, room->rows, r), into);
+    for (size_t r = 0; r < room->rows.count; r++) add_row(&FRAME_ITEM(frame_room_row, room->rows, r), into);
     return frame_text_state(into);
 }

@@ -109,15 +109,31 @@ static frame_status read_number(reading *of, frame_text *into) {
     return frame_text_state(into);
 }
 
+/* Numbers in brackets, parted as the CSV parts them. */
 static frame_status read_numbers(reading *of) {
     frame_status status = FRAME_OK;
     step(of);
     if (take(of, ']')) return FRAME_OK;
-    do {
+    for (int n = 0; !status && (!n || take(of, ',')); n++) {
         skip(of);
-        if (frame_text_length(of->value)) frame_text_add(of->value, " ");
+        if (n) frame_text_add(of->value, " ");
         status = read_number(of, of->value);
-    } while (!status && take(of, ','));
+    }
+    if (!status && !take(of, ']')) status = fail(of, "a ] is missing");
+    return status;
+}
+
+/* The like, or an array of them, parted by semicolons. */
+static frame_status read_array(reading *of) {
+    const char *after = of->at + 1 + strspn(of->at + 1, " \t\r\n");
+    frame_status status = FRAME_OK;
+    if (*after != '[') return read_numbers(of);
+    step(of);
+    for (int n = 0; !status && (!n || take(of, ',')); n++) {
+        skip(of);
+        if (n) frame_text_add(of->value, "; ");
+        status = *of->at == '[' ? read_numbers(of) : fail(of, "a [ is missing");
+    }
     if (!status && !take(of, ']')) status = fail(of, "a ] is missing");
     return status;
 }
@@ -129,7 +145,7 @@ static frame_status read_value(reading *of) {
     of->value_line = of->line;
     of->value_column = of->column;
     if (*of->at == '"') return read_string(of, of->value);
-    if (*of->at == '[') return read_numbers(of);
+    if (*of->at == '[') return read_array(of);
     if (!strncmp(of->at, "null", 4)) {
         for (int i = 0; i < 4; i++) step(of);
         return FRAME_OK;
@@ -137,7 +153,7 @@ static frame_status read_value(reading *of) {
     return read_number(of, of->value);
 }
 
-static frame_status read_pair(reading *of, frame_stock_length *row, uint32_t *seen) {
+static frame_status read_pair(reading *of, frame_room_row *row, uint32_t *seen) {
     skip(of);
     const int line = of->line, column = of->column;
     frame_status status = read_string(of, of->key);
@@ -156,10 +172,10 @@ static frame_status read_pair(reading *of, frame_stock_length *row, uint32_t *se
 }
 
 static frame_status read_row(reading *of) {
-    frame_stock_length row;
+    frame_room_row row;
     uint32_t seen = 0;
     frame_status status = FRAME_OK;
-    frame_stock_length_init(&row);
+    frame_room_row_init(&row);
     skip(of);
     const int line = of->line, column = of->column;
     if (!take(of, '{')) return fail(of, "a { is missing");
@@ -216,22 +232,41 @@ static void add_number(frame_text *into, const char *name, double value) {
     frame_text_add_number(into, value, 17);
 }
 
-static void add_row(const frame_stock_length *row, frame_text *into) {
-    frame_text_add(into, "{\"length_in\": ");
-    frame_text_add_number(into, row->length_in, 17);
-    add_number(into, "price", row->price);
+static void add_numbers(frame_text *into, const double *numbers, size_t count) {
+    for (size_t n = 0; n < count; n++) {
+        frame_text_add(into, n ? ", " : "[");
+        frame_text_add_number(into, numbers[n], 17);
+    }
+    frame_text_add(into, count ? "]" : "[]");
+}
+
+static void add_outlines(const frame_room_row *row, frame_text *into) {
+    add_number(into, "width_in", row->width_in);
+    if (row->corners.count) frame_text_add(into, ", \"corners_in\": ");
+    if (row->corners.count) add_numbers(into, row->corners.numbers, row->corners.count);
+    for (size_t h = 0; h < row->hole_count; h++) {
+        frame_text_add(into, h ? ", " : ", \"holes_in\": [");
+        add_numbers(into, row->holes[h].numbers, row->holes[h].count);
+    }
+    frame_text_add(into, row->hole_count ? "]" : "");
+}
+
+static void add_row(const frame_room_row *of, frame_text *into) {
+    const frame_stock_length *row = &of->of;
+    frame_text_add(into, "{\"price\": ");
+    frame_text_add_number(into, row->price, 17);
+    add_number(into, "length_in", row->length_in);
     add_text(into, "name", row->name);
-    if (row->price_by != FRAME_NOT_GIVEN_INT) add_text(into, "price_by", frame_word_text("price_by", row->price_by));
+    add_text(into, "price_by", frame_word_text("price_by", row->price_by));
     if (row->available != FRAME_NOT_GIVEN_INT) add_number(into, "available", row->available);
     if (row->size != FRAME_NOT_GIVEN_INT) add_text(into, "size", frame_size_name(row->size));
     if (row->species != FRAME_NOT_GIVEN_INT) add_text(into, "species", frame_species_name(row->species));
     if (row->grade != FRAME_NOT_GIVEN_INT) add_text(into, "grade", frame_grade_name(row->grade));
     add_number(into, "weight_plf", row->weight_plf);
-    for (size_t d = 0; d < row->defect_count; d++) {
-        frame_text_add(into, d ? ", " : ", \"defects_from_to_in\": [");
-        frame_text_add_number(into, row->defects_from_to_in[d], 17);
-    }
-    frame_text_add(into, row->defect_count ? "]}" : "}");
+    if (row->defect_count) frame_text_add(into, ", \"defects_from_to_in\": ");
+    if (row->defect_count) add_numbers(into, row->defects_from_to_in, row->defect_count);
+    add_outlines(of, into);
+    frame_text_add(into, "}");
 }
 
 frame_status frame_stock_room_json(const frame_stock_room *room, frame_text *into) {
@@ -239,7 +274,7 @@ frame_status frame_stock_room_json(const frame_stock_room *room, frame_text *int
     frame_text_add(into, "[");
     for (size_t r = 0; r < room->rows.count; r++) {
         frame_text_add(into, r ? ",\n" : "\n");
-        add_row(&FRAME_ITEM(frame_stock_length, room->rows, r), into);
+        add_row(&FRAME_ITEM(frame_room_row, room->rows, r), into);
     }
     frame_text_add(into, "\n]\n");
     return frame_text_state(into);

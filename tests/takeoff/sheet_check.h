@@ -312,11 +312,32 @@ static inline void check_cuts(const frame_sheet_plan *plan, const frame_sheet_pl
     }
 }
 
+/* Of an offcut on hand its outline stands in the plan, corner by corner as it was given. */
+static inline void check_on_hand(const sheet_job *job, const frame_sheet_plan *plan,
+                                 const frame_sheet_plan_sheet *sheet) {
+    int32_t holes = 0;
+    if (sheet->offcut < 0) {
+        ck_assert_uint_eq(sheet->outline_count, 0);
+        ck_assert_int_eq(sheet->holes, 0);
+        return;
+    }
+    const frame_sheet_offcut *of = &job->offcuts[sheet->offcut];
+    ck_assert_uint_eq(sheet->outline_count, of->corner_count);
+    for (uint32_t i = 0; i < sheet->outline_count; i++) {
+        frame_sheet_plan_corner corner;
+        ck_assert_int_eq(frame_sheet_plan_corner_at(plan, sheet->outline_first + i, &corner), FRAME_OK);
+        ck_assert(corner.x_in == of->corners[i].x_in && corner.y_in == of->corners[i].y_in);
+    }
+    for (size_t h = 0; h < job->in.hole_count; h++) holes += job->holes[h].offcut == sheet->offcut;
+    ck_assert_int_eq(sheet->holes, holes);
+}
+
 static inline void check_sheet(const sheet_job *job, const frame_sheet_plan *plan, int number, double kerf, int *cut) {
     static shape parts[MOST_ON_SHEET];
     frame_sheet_plan_sheet sheet;
     ck_assert_int_eq(frame_sheet_plan_sheet_at(plan, (size_t)number, &sheet), FRAME_OK);
     const shape outline = outline_of_sheet(job, &sheet);
+    check_on_hand(job, plan, &sheet);
     ck_assert_uint_gt(sheet.placement_count, 0);
     ck_assert_uint_le(sheet.placement_count, MOST_ON_SHEET);
     for (uint32_t i = 0; i < sheet.placement_count; i++) {
