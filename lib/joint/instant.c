@@ -51,15 +51,16 @@ static void law(const frame_slip *slip, double r, double scale, double *over, do
         *slope = 0;
         return;
     }
-    const double e = exp(-slip->rate * r * scale), force = exp(slip->power * log(1 - e));
+    const double steep = slip->rate * scale, e = exp(-steep * r), force = exp(slip->power * log(1 - e));
     *over = force / r;
-    *slope = slip->power * force / (1 - e) * e * slip->rate * scale;
+    *slope = slip->power * force / (1 - e) * e * steep;
 }
 
 static double farthest(const frame_eccentric *group, const double *q, double size) {
+    const double turn = q[2] / size;
     double most = 0;
     for (size_t i = 0; i < group->count; i++) {
-        const double u = q[0] - q[2] / size * group->y[i], v = q[1] + q[2] / size * group->x[i];
+        const double u = q[0] - turn * group->y[i], v = q[1] + turn * group->x[i];
         most = fmax(most, u * u + v * v);
     }
     return sqrt(most);
@@ -68,9 +69,10 @@ static double farthest(const frame_eccentric *group, const double *q, double siz
 /* The imbalance at a movement and its derivatives. */
 static void look(const frame_eccentric *group, const frame_slip *slip, const plane *p, state *s, double *overs) {
     double f[3] = {0, 0, 0}, h00 = 0, h01 = 0, h11 = 0, h02 = 0, h12 = 0, h22 = 0;
+    const double per_size = 1 / p->size;
     s->scale = slip->curved ? slip->most / farthest(group, s->q, p->size) : 1;
     for (size_t i = 0; i < group->count; i++) {
-        const double x = group->x[i] / p->size, y = group->y[i] / p->size, weight = group->weight[i];
+        const double x = group->x[i] * per_size, y = group->y[i] * per_size, weight = group->weight[i];
         const double u = s->q[0] - s->q[2] * y, v = s->q[1] + s->q[2] * x;
         const double r = sqrt(u * u + v * v + small_slip * small_slip);
         double over, slope;
