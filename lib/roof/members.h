@@ -37,13 +37,24 @@ typedef struct members_side {
     double off;       /* how far inside what ends at it is cut */
     double overhang;  /* at eaves: how far outside the building line it lies */
     double low, high; /* at eaves: where the building line begins and ends along the face */
+    double plate;     /* at eaves: the height of what its rafters stand on */
     frame_roof_line_kind kind;
     int32_t of, edge;   /* roof line; plan edge of the eave, or of the upright face beyond */
     int32_t run;        /* the member along it, -1 without one */
     int32_t from, to;   /* roof points */
     int32_t prev, next; /* sides of the same face */
     int32_t face;
+    int32_t on_gable; /* the eave of a half hip */
+    int32_t spare;
 } members_side;
+
+/* The upper plate of a wall, in plan. */
+typedef struct members_plate {
+    line2 wall, ends[2]; /* what lies within all of them lies over it, or behind it */
+    double z;
+    polygon2 plan;
+    int32_t edge, on_gable;
+} members_plate;
 
 typedef struct members_face {
     int32_t first, count; /* sides */
@@ -151,10 +162,11 @@ typedef struct members {
     frame_roof_solve *roof;
     members_set *set;
     members_section *sections;
+    double slope;  /* of the first eave */
     double height; /* above plate */
-    double fall;   /* of the roof from the building line to the tail cut */
+    double fascia; /* height of the roof planes at the tail cuts */
     v2 origin;
-    frame_array faces, sides, runs, ends, heads, parts, standing, laid;
+    frame_array faces, sides, runs, ends, heads, parts, plates, standing, laid;
     int32_t *face_of; /* of each roof face its members_face, -1 for an upright one */
     int32_t left_out;
     int32_t counts[24];
@@ -177,6 +189,10 @@ enum { MEMBERS_ROOF_FACES, MEMBERS_ROOF_LINES, MEMBERS_ROOF_POINTS, MEMBERS_ROOF
 static inline double members_plane(const members_face *face, v2 p) {
     return face->base + face->slope * v2_dot(face->up, p);
 }
+/* The building line of an eave. */
+static inline line2 members_wall(const members_side *eave) {
+    return line2_moved(eave->line, eave->overhang);
+}
 static inline int members_is_run(frame_roof_line_kind kind) {
     return kind == FRAME_LINE_RIDGE || kind == FRAME_LINE_HIP || kind == FRAME_LINE_VALLEY || kind == FRAME_LINE_BREAK;
 }
@@ -192,10 +208,13 @@ frame_status members_read(members *m);
 frame_status members_take_sections(members *m);
 /* members_skin.c */
 frame_status members_find_skin(members *m);
-/* members_eaves.c: moves the eaves out to the tail cuts; then the pieces along eaves and walls. */
+/* members_eaves.c: moves the eaves out to the tail cuts; then the sub-fascias. */
 frame_status members_move_eaves(members *m);
 frame_status members_add_eaves(members *m);
+/* members_plates.c: the plates; the corners of an edge of the plan. */
 frame_status members_add_plates(members *m);
+void members_edge(const members *m, int32_t edge, v2 *p, v2 *q);
+/* members_ledgers.c */
 frame_status members_add_ledgers(members *m);
 /* members_runs.c, members_nodes.c */
 frame_status members_find_runs(members *m);

@@ -24,7 +24,8 @@ static members_piece *add_across(members *m, const members_face *face, frame_roo
     return &FRAME_ITEM(members_piece, m->set->pieces, m->set->pieces.count - 1);
 }
 
-/* -- lookouts: on centres along the slope, from the tail cut up, between the end rafter and the fly rafter -- */
+/* -- lookouts: on centres along the slope, from the tail cut up, between the end rafter and the fly rafter; one over
+ * the wall's plate bears on what the birdsmouth leaves of the end rafter -- */
 
 frame_status members_add_lookouts(members *m, const members_face *face, const members_side *rake) {
     const double thickness = m->sections[MEMBERS_RAFTERS].thickness,
@@ -40,7 +41,7 @@ frame_status members_add_lookouts(members *m, const members_face *face, const me
     if (fabs(wall - fly) < 0.5) return FRAME_OK;
     for (double up = low + step / 2; up < high; up += step) {
         const vec3 start = in_plane(face, wall + in, up), end = in_plane(face, fly - in, up);
-        members_piece *piece = add_across(m, face, FRAME_MEMBER_LOOKOUT, start, end, wall, fly, 0.95);
+        members_piece *piece = add_across(m, face, FRAME_MEMBER_LOOKOUT, start, end, wall, fly, 0.85);
         if (!piece) return FRAME_NO_MEMORY;
         piece->crown = (vec3){-face->slope * face->up.x, -face->slope * face->up.y, 1};
     }
@@ -65,7 +66,7 @@ static const members_side *eave_of(const members *m, const members_standing *sta
 
 static line2 wall_of(const members *m, const members_standing *standing) {
     const members_side *eave = eave_of(m, standing);
-    return line2_moved(eave->line, eave->overhang);
+    return members_wall(eave);
 }
 
 /* The common that meets this one at the ridge. */
@@ -76,6 +77,7 @@ static const members_standing *pair_of(const members *m, const members_standing 
         const members_face *facing = MEMBERS_FACE(m, other->face);
         if (!other->common || other == own || v2_dot(face->up, facing->up) > -1 + 1e-9) continue;
         if (fabs(other->place - own->place) > 1e-6) continue;
+        if (fabs(eave_of(m, other)->plate - eave_of(m, own)->plate) > 1e-9) continue; /* a joist lies level */
         /* Their tops are apart by the ridge at most. */
         if (fabs(own->top + other->top) < m->sections[MEMBERS_RIDGES].thickness + 1e-3) return other;
     }
@@ -93,12 +95,11 @@ static frame_status add_joist(members *m, const members_standing *own, const mem
     const members_section *section = &m->sections[MEMBERS_JOISTS];
     const members_face *face = MEMBERS_FACE(m, own->face), *facing = MEMBERS_FACE(m, other->face);
     const line2 wall = wall_of(m, own), far = wall_of(m, other);
-    const double place = own->place + own->half + section->thickness / 2;
+    const double place = own->place + own->half + section->thickness / 2, top = eave_of(m, own)->plate + section->depth;
     const v2 start = v2_add(v2_times(face->along, place), v2_times(face->up, wall.at - 1));
     const v2 end = v2_add(v2_times(face->along, place), v2_times(facing->up, far.at - 1));
-    members_piece *piece =
-        members_add_piece(m, FRAME_MEMBER_CEILING_JOIST, MEMBERS_JOISTS, (vec3){start.x, start.y, section->depth},
-                          (vec3){end.x, end.y, section->depth});
+    members_piece *piece = members_add_piece(m, FRAME_MEMBER_CEILING_JOIST, MEMBERS_JOISTS,
+                                             (vec3){start.x, start.y, top}, (vec3){end.x, end.y, top});
     if (!piece) return FRAME_NO_MEMORY;
     piece->edge = own->edge;
     if (!members_add_upright(m, wall, face->along, "square cut at the wall", 0)) return FRAME_NO_MEMORY;
@@ -141,13 +142,29 @@ frame_status members_add_joists(members *m) {
 
 /* -- blocks: plumb, flush with the wall, their tops ripped to the roof -- */
 
+/* Whether a higher plate than the one it stands on is in its way. */
+static int is_over_plate(const members *m, const members_side *eave, double from, double to) {
+    const members_face *face = MEMBERS_FACE(m, m->face_of[eave->face]);
+    const double low = members_wall(eave).at, high = low + m->sections[MEMBERS_RAFTERS].thickness;
+    polygon2 block = {.count = 4};
+    for (int i = 0; i < 4; i++)
+        block.corners[i] =
+            v2_add(v2_times(face->along, i == 1 || i == 2 ? to : from), v2_times(face->up, i > 1 ? high : low));
+    for (size_t i = 0; i < m->plates.count; i++) {
+        const members_plate *plate = &FRAME_ITEM(members_plate, m->plates, i);
+        if (plate->z > eave->plate + 1e-9 && members_common_area(&block, &plate->plan) > 1e-6) return 1;
+    }
+    return 0;
+}
+
 static frame_status add_block(members *m, const members_standing *a, const members_standing *b) {
     const members_face *face = MEMBERS_FACE(m, a->face);
     const members_section *section = &m->sections[MEMBERS_RAFTERS];
     const double up = wall_of(m, a).at + section->thickness / 2;
     const double from = a->place + a->half, to = b->place - b->half;
+    if (is_over_plate(m, eave_of(m, a), from, to)) return FRAME_OK;
     vec3 start = in_plane(face, from - 1, up), end = in_plane(face, to + 1, up);
-    start.z = end.z = section->depth;
+    start.z = end.z = eave_of(m, a)->plate + section->depth;
     members_piece *piece = add_across(m, face, FRAME_MEMBER_BLOCK, start, end, from, to, 0);
     if (!piece) return FRAME_NO_MEMORY;
     piece->edge = a->edge;

@@ -35,12 +35,13 @@ static const char *label_of(const members *m, const members_rafter *r, line2 lin
 }
 
 /* A tail bears on what it and the sub-fascia have in common of their heights. */
-static double tail_share(const members *m, const members_face *face) {
+static double tail_share(const members *m, const members_face *face, const members_side *eave) {
     const members_section *fascia = &m->sections[MEMBERS_FASCIA], *own = &m->sections[MEMBERS_RAFTERS];
     double steepest = 0;
     for (size_t i = 0; i < m->faces.count; i++) steepest = fmax(steepest, MEMBERS_FACE(m, i)->slope);
     const double top = steepest * fascia->thickness, plumb = own->depth * sqrt(1 + face->slope * face->slope);
-    const double tail = m->fall > 0 ? plumb : fmin(plumb, m->height); /* without overhang the seat takes the rest */
+    const double tail =
+        eave->overhang > 0 ? plumb : fmin(plumb, m->height); /* without overhang the seat takes the rest */
     return 0.95 * fmax(0, fmin(top + fascia->depth, tail) - top) / tail;
 }
 
@@ -53,17 +54,21 @@ static double proud_share(const members_rafter *r, const members_side *side) {
     return fmin(1, fmax(0, proud) / plumb);
 }
 
-/* Over the corner of the walls a valley is notched for their plates, and what is cut against it there bears on less. */
-static int is_at_seat(const members_rafter *r, int32_t side) {
+/* Over the wall a valley is notched for the plates, and so is a hip that crosses one wall only; what is cut against
+ * them there bears on less. */
+static double share_at_seat(const members_rafter *r, int32_t side) {
     const members_run *run = MEMBERS_RUN(r->m, MEMBERS_SIDE(r->m, side)->run);
     const members_section *section = &r->m->sections[run->section];
-    if (run->kind != FRAME_LINE_VALLEY) return 0;
+    const int32_t corners = (int32_t)(r->m->in->corner_count + r->m->in->hole_count);
+    const int hip = run->kind == FRAME_LINE_HIP && run->point[0] >= corners;
+    if ((run->kind != FRAME_LINE_VALLEY && !hip) || run->slope == 0) return 1;
     const frame_roof_solve_point *corner = MEMBERS_POINT(r->m, run->point[0]);
     const double plumb = section->depth * sqrt(1 + run->slope * run->slope);
-    const double seat = (plumb - r->m->height) / run->slope; /* of the valley, along it in plan */
+    const double seat = (plumb - r->m->height) / run->slope; /* along it in plan */
     v2 at;
-    if (!line2_meet((line2){r->face->along, r->place}, members_line_of(r->m, side), &at)) return 0;
-    return v2_dot(run->dir, v2_less(at, (v2){corner->x_in, corner->y_in})) < seat + section->thickness + r->half;
+    if (!line2_meet((line2){r->face->along, r->place}, members_line_of(r->m, side), &at)) return 1;
+    if (v2_dot(run->dir, v2_less(at, (v2){corner->x_in, corner->y_in})) > seat + section->thickness + r->half) return 1;
+    return hip ? 0.65 / 0.95 : 0.85 / 0.95;
 }
 
 static frame_status add_cut(const members_rafter *r, const struct members_rafter_cut *cut) {
@@ -73,9 +78,9 @@ static frame_status add_cut(const members_rafter *r, const struct members_rafter
     double share = bears ? 0.95 : 0;
     if (cut->side >= 0 && MEMBERS_SIDE(m, cut->side)->run >= 0) {
         share *= 1 - proud_share(r, MEMBERS_SIDE(m, cut->side));
-        if (is_at_seat(r, cut->side)) share *= 0.85 / 0.95;
+        share *= share_at_seat(r, cut->side);
     }
-    if (kind == FRAME_LINE_EAVE) share = tail_share(m, r->face);
+    if (kind == FRAME_LINE_EAVE) share = tail_share(m, r->face, MEMBERS_SIDE(m, cut->side));
     if (cut->side < 0) share = (cut->beside ? 0.75 : 0.95) * cut->part;
     const char *label = cut->beside ? "cheek cut" : label_of(m, r, cut->line, cut->side);
     return members_add_upright(m, cut->line, r->face->along, label, share) ? FRAME_OK : FRAME_NO_MEMORY;
@@ -101,61 +106,79 @@ static int is_over_plate(const members_rafter *r, const members_side *eave) {
     return r->place > eave->low - past[0] - r->half + 1e-6 && r->place < eave->high + past[1] + r->half - 1e-6;
 }
 
+/* How far up the face the shorter of its upper edges reaches. */
+static double short_end(const members_rafter *r) {
+    double high[2] = {-HUGE_VAL, -HUGE_VAL};
+    for (int i = 0; i < r->strip.count; i++) {
+        const double across = v2_dot(r->face->along, r->strip.corners[i]) - r->place;
+        for (int k = 0; k < 2; k++)
+            if (fabs(across - (k ? r->half : -r->half)) < 1e-6)
+                high[k] = fmax(high[k], v2_dot(r->face->up, r->strip.corners[i]));
+    }
+    return fmin(high[0], high[1]);
+}
+
 /* The eave over whose plate it lies, so low that it is cut there; NULL when it is cut by none. */
-static const members_side *seat_of(const members_rafter *r, double low, double high) {
+static const members_side *seat_of(const members_rafter *r, double low) {
     const double slope = r->face->slope, plumb = r->m->sections[MEMBERS_RAFTERS].depth * sqrt(1 + slope * slope);
     const double seat = (plumb - r->m->height) / slope;
     for (int32_t i = r->face->first; i < r->face->first + r->face->count; i++) {
         const members_side *side = MEMBERS_SIDE(r->m, i);
         if (side->kind != FRAME_LINE_EAVE) continue;
         const double wall = side->line.at + side->overhang;
-        if (low > wall + seat - 1e-6 || high < wall + 1.5 || !is_over_plate(r, side)) continue;
+        if (low > wall + seat - 1e-6 || short_end(r) < wall + 1.5 - 1e-9 || !is_over_plate(r, side)) continue;
         return side;
     }
     return NULL;
 }
 
-static frame_status add_birdsmouth(const members_rafter *r, line2 wall, double area) {
+static frame_status add_birdsmouth(const members_rafter *r, double plate, const line2 *lines, int count, double area) {
     members *m = r->m;
-    const v2 point = v2_times(wall.n, wall.at);
-    members_cut *seat = members_add_cut(m, FRAME_STICK_SEAT, (vec3){point.x, point.y, 0}, (vec3){0, 0, -1}, "seat");
+    const v2 on = v2_times(lines[0].n, lines[0].at);
+    members_cut *seat = members_add_cut(m, FRAME_STICK_SEAT, (vec3){on.x, on.y, plate}, (vec3){0, 0, -1}, "seat");
     if (!seat) return FRAME_NO_MEMORY;
     seat->area = area;
-    if (!members_add_cut(m, FRAME_STICK_HEEL_CUT, (vec3){point.x, point.y, 0}, (vec3){wall.n.x, wall.n.y, 0}, "heel"))
-        return FRAME_NO_MEMORY;
-    members_make_notch(m, 2, FRAME_STICK_BIRDSMOUTH);
-    return FRAME_OK;
-}
-
-/* At an inner corner of the walls a rafter may lie over the plate of the other wall too, outside its own building line.
- */
-static frame_status add_second_seat(const members_rafter *r, const members_side *eave) {
-    const line2 own = line2_moved(eave->line, eave->overhang);
-    for (int end = 0; end < 2; end++) {
-        const members_side *beside = MEMBERS_SIDE(r->m, end ? eave->next : eave->prev);
-        const int32_t point = end ? eave->to : eave->from;
-        if (beside->kind != FRAME_LINE_VALLEY) continue;
-        for (size_t i = 0; i < r->m->sides.count; i++) {
-            const members_side *other = MEMBERS_SIDE(r->m, i);
-            if (other == eave || other->kind != FRAME_LINE_EAVE || (other->from != point && other->to != point))
-                continue;
-            const line2 wall = line2_moved(other->line, other->overhang);
-            polygon2 over = r->strip;
-            polygon2_keep(&over, line2_turned(own));
-            polygon2_keep(&over, wall);
-            if (polygon2_area(&over) > 1e-6) return add_birdsmouth(r, wall, 0);
-        }
+    for (int i = 0; i < count; i++) {
+        const v2 point = v2_times(lines[i].n, lines[i].at);
+        if (!members_add_cut(m, FRAME_STICK_HEEL_CUT, (vec3){point.x, point.y, 0},
+                             (vec3){lines[i].n.x, lines[i].n.y, 0}, "heel"))
+            return FRAME_NO_MEMORY;
     }
+    members_make_notch(m, 1 + count, FRAME_STICK_BIRDSMOUTH);
     return FRAME_OK;
 }
 
-static frame_status add_seat(const members_rafter *r, const members_side *eave) {
-    const line2 wall = line2_moved(eave->line, eave->overhang);
-    double low, high;
-    polygon2_range(&r->strip, wall.n, &low, &high);
-    const int whole = low < wall.at + 1e-6 && r->place > eave->low + r->half && r->place < eave->high - r->half;
-    const frame_status status = add_birdsmouth(r, wall, whole ? 1.5 * 2 * r->half : 0);
-    return status ? status : add_second_seat(r, eave);
+/* Where it lies over the plate of another wall than its own: one as high or lower takes of it what lies outside its own
+ * building line; a higher one is notched out where it stands. */
+static frame_status clear_plate(const members_rafter *r, const members_side *eave, const members_plate *plate) {
+    const double slope = r->face->slope, plumb = r->m->sections[MEMBERS_RAFTERS].depth * sqrt(1 + slope * slope);
+    polygon2 over = r->strip;
+    const int low = eave && plate->z <= eave->plate + 1e-9;
+    line2 lines[3] = {plate->wall, plate->ends[0], plate->ends[1]};
+    if (low) polygon2_keep(&over, line2_turned(members_wall(eave)));
+    const double common = members_common_area(&over, &plate->plan);
+    if (common < 1e-6) return FRAME_OK;
+    double bottom, top;
+    polygon2_range(&over, r->face->up, &bottom, &top);
+    if (r->face->base + slope * bottom - plumb > plate->z - 1e-9) return FRAME_OK;
+    return add_birdsmouth(r, plate->z, lines, low ? 1 : 3, 0);
+}
+
+static frame_status add_seats(const members_rafter *r, const members_side *eave) {
+    frame_status status = FRAME_OK;
+    if (eave) {
+        const line2 wall = members_wall(eave);
+        double low, high;
+        polygon2_range(&r->strip, wall.n, &low, &high);
+        const int whole = low < wall.at + 1e-6 && r->place > eave->low + r->half && r->place < eave->high - r->half;
+        status = add_birdsmouth(r, eave->plate, &wall, 1, whole ? 1.5 * 2 * r->half : 0);
+    }
+    for (size_t i = 0; i < r->m->plates.count && !status; i++) {
+        const members_plate *plate = &FRAME_ITEM(members_plate, r->m->plates, i);
+        if (eave && plate->edge == eave->edge && plate->on_gable == eave->on_gable) continue;
+        status = clear_plate(r, eave, plate);
+    }
+    return status;
 }
 
 /* Seen from the eave: the side on which the waste of its last cheek lies. */
@@ -188,7 +211,7 @@ static frame_status add_pieces(const members_rafter *r, frame_roof_member kind, 
     frame_status status = FRAME_OK;
     for (int i = 0; i < r->cut_count && !status; i++) status = add_cut(r, &r->cuts[i]);
     for (int i = 0; i < r->notch_count && !status; i++) status = add_notch(r, &r->notches[i]);
-    return status || !eave ? status : add_seat(r, eave);
+    return status ? status : add_seats(r, eave);
 }
 
 /* What stands on the eave, for what goes between. */
@@ -216,7 +239,7 @@ frame_status members_add_rafter(members *m, const members_face *face, double pla
     if (!members_cut_strip(&r, lower->side, upper->side)) return FRAME_OK;
     polygon2_range(&r.strip, face->up, &low, &high);
     const frame_roof_line_kind from = MEMBERS_SIDE(m, lower->side)->kind, to = MEMBERS_SIDE(m, upper->side)->kind;
-    const members_side *eave = where == MEMBERS_FLYING ? NULL : seat_of(&r, fmax(low, lower->up - 2 * r.half), high);
+    const members_side *eave = where == MEMBERS_FLYING ? NULL : seat_of(&r, fmax(low, lower->up - 2 * r.half));
     const int seated = eave && low <= eave->line.at + eave->overhang + 1e-6;
     if ((from == FRAME_LINE_EAVE && !seated && where != MEMBERS_FLYING) || upper->up - lower->up < 3) return FRAME_OK;
     const int at_head =

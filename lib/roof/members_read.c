@@ -15,18 +15,9 @@ static frame_status solve_roof(members *m) {
     in.holes = m->in->holes, in.hole_count = m->in->hole_count;
     in.upper_slopes = m->in->upper_slopes, in.upper_slope_count = m->in->upper_slope_count;
     in.break_in = m->in->break_in;
+    in.plates_in = m->in->plates_in, in.plate_count = m->in->plate_count;
+    in.half_hip_in = m->in->half_hip_in;
     return frame_roof_solve_solve(&in, &m->roof, NULL);
-}
-
-static frame_status refuse_kinds(const members *m) {
-    char field[40];
-    for (size_t i = 0; i < m->in->kind_count; i++) {
-        if (m->in->kinds[i] != FRAME_ROOF_HALF_HIP) continue;
-        snprintf(field, sizeof field, "kinds[%zu]", i);
-        return frame_fail(FRAME_OUTSIDE_SCOPE, field, "half hip", "hip, gable or wall",
-                          "%s: half hips are not framed; give hip, gable or wall", field);
-    }
-    return FRAME_OK;
 }
 
 static frame_status refuse_break_walls(const members *m) {
@@ -56,22 +47,25 @@ static frame_status take_section(members *m, int which, frame_size size, int32_t
 
 /* The slope of the first edge that a roof rises from. */
 static double first_slope(const members *m) {
-    for (size_t i = 0; i < MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_FACES); i++)
-        if (MEMBERS_ROOF_FACE(m, i)->kind == FRAME_FACE_ROOF) return MEMBERS_ROOF_FACE(m, i)->slope;
-    return 0;
+    const frame_roof_solve_face *first = NULL;
+    for (size_t i = 0; i < MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_FACES); i++) {
+        const frame_roof_solve_face *face = MEMBERS_ROOF_FACE(m, i);
+        if (face->kind != FRAME_FACE_ROOF || MEMBERS_ROOF_FACE(m, face->edge)->kind == FRAME_FACE_GABLE) continue;
+        if (!first || face->edge < first->edge) first = face;
+    }
+    return first ? first->slope : 0;
 }
 
 /* One height above plate for all planes: then they meet over the corners of the walls. */
 static frame_status find_height(members *m) {
     const frame_roof_members_in *in = m->in;
-    const double slope = first_slope(m), depth = m->sections[MEMBERS_RAFTERS].depth;
+    const double slope = m->slope = first_slope(m), depth = m->sections[MEMBERS_RAFTERS].depth;
     if (in->seat_in != FRAME_NOT_GIVEN && in->height_above_plate_in != FRAME_NOT_GIVEN)
         return frame_fail_number(FRAME_CONFLICT, "height_above_plate_in", in->height_above_plate_in,
                                  "left out where seat_in is given: one follows from the other");
     const double seat = in->seat_in == FRAME_NOT_GIVEN ? 3.5 : in->seat_in;
     m->height = in->height_above_plate_in == FRAME_NOT_GIVEN ? depth * sqrt(1 + slope * slope) - seat * slope
                                                              : in->height_above_plate_in;
-    m->fall = in->overhang_in * slope;
     return FRAME_OK;
 }
 
@@ -105,8 +99,7 @@ static frame_status check_rake(const members *m) {
 frame_status members_read(members *m) {
     const frame_size fascia = m->in->fascia_size == FRAME_NOT_GIVEN_INT ? m->in->rafter_size : m->in->fascia_size;
     m->out->known = FRAME_KNOWN_USER;
-    frame_status status = refuse_kinds(m);
-    if (!status) status = solve_roof(m);
+    frame_status status = solve_roof(m);
     if (!status) status = refuse_break_walls(m);
     if (!status) status = take_section(m, MEMBERS_RAFTERS, m->in->rafter_size, 1);
     if (!status) status = take_section(m, MEMBERS_FASCIA, fascia, 1);

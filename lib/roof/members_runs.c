@@ -136,37 +136,71 @@ static const members_end *end_of(const members *m, int32_t run, int which) {
     return end < 0 ? NULL : MEMBERS_END(m, end);
 }
 
-/* Whether the walls' line crosses the run below its lower stop: then it sits on their plates. */
-static int eaves_at(const members *m, int32_t point, line2 walls[2]) {
+/* The eaves that meet at its lower point; of plates of unequal height first that of the one it crosses: a hip the
+ * higher, a valley the lower. */
+static int eaves_at(const members *m, int32_t point, int valley, const members_side *eaves[2]) {
     int count = 0;
     for (size_t i = 0; i < m->sides.count && count < 2; i++) {
         const members_side *side = MEMBERS_SIDE(m, i);
         if (side->kind != FRAME_LINE_EAVE || (side->from != point && side->to != point)) continue;
-        if (count && v2_dot(walls[0].n, side->line.n) > 1 - 1e-9) continue;
-        walls[count++] = line2_moved(side->line, side->overhang);
+        if (count && v2_dot(eaves[0]->line.n, side->line.n) > 1 - 1e-9) continue;
+        eaves[count++] = side;
     }
+    if (count < 2 || (eaves[0]->plate <= eaves[1]->plate) == valley) return count;
+    const members_side *const first = eaves[1];
+    eaves[1] = eaves[0], eaves[0] = first;
     return count;
 }
 
-/* A hip's birdsmouth is bounded by both walls; a valley has two, one on each wall. */
-static frame_status add_seats(members *m, const members_run *run) {
-    line2 walls[2];
-    const int count = eaves_at(m, run->point[0], walls), valley = run->kind == FRAME_LINE_VALLEY;
-    for (int i = 0; i < (valley ? count : count ? 1 : 0); i++) {
-        members_cut *seat =
-            members_add_cut(m, FRAME_STICK_SEAT, (vec3){0, 0, 0}, (vec3){0, 0, -1}, i ? "second seat" : "seat");
-        if (!seat) return FRAME_NO_MEMORY;
-        seat->area = 1.5 * 2 * run->half;
-        if (valley && i) seat->area = 0; /* what is left of it beside the first */
-        for (int k = valley ? i : 0; k < (valley ? i + 1 : count); k++) {
-            const v2 point = v2_times(walls[k].n, walls[k].at);
-            if (!members_add_cut(m, FRAME_STICK_HEEL_CUT, (vec3){point.x, point.y, 0},
-                                 (vec3){walls[k].n.x, walls[k].n.y, 0}, "heel"))
-                return FRAME_NO_MEMORY;
-        }
-        members_make_notch(m, 1 + (valley ? 1 : count), FRAME_STICK_BIRDSMOUTH);
+static frame_status add_seat(members *m, double plate, const line2 *walls, int count, double area, const char *label) {
+    members_cut *seat = members_add_cut(m, FRAME_STICK_SEAT, (vec3){0, 0, plate}, (vec3){0, 0, -1}, label);
+    if (!seat) return FRAME_NO_MEMORY;
+    seat->area = area;
+    for (int i = 0; i < count; i++) {
+        const v2 point = v2_times(walls[i].n, walls[i].at);
+        if (!members_add_cut(m, FRAME_STICK_HEEL_CUT, (vec3){point.x, point.y, 0},
+                             (vec3){walls[i].n.x, walls[i].n.y, 0}, "heel"))
+            return FRAME_NO_MEMORY;
+    }
+    members_make_notch(m, 1 + count, FRAME_STICK_BIRDSMOUTH);
+    return FRAME_OK;
+}
+
+/* Plates of another height than the one it sits on. */
+static frame_status clear_plates(members *m, const members_run *run, double own) {
+    polygon2 strip = {.count = 4};
+    const double plumb = m->sections[run->section].depth * sqrt(1 + run->slope * run->slope);
+    for (int i = 0; i < 4; i++)
+        strip.corners[i] =
+            v2_add(run->at[i > 1], v2_times(v2_left(run->dir), i == 1 || i == 2 ? run->half : -run->half));
+    for (size_t i = 0; i < m->plates.count; i++) {
+        const members_plate *plate = &FRAME_ITEM(members_plate, m->plates, i);
+        const line2 lines[3] = {plate->wall, plate->ends[0], plate->ends[1]};
+        double low, high;
+        if (fabs(plate->z - own) < 1e-9 || members_common_area(&strip, &plate->plan) < 1e-6) continue;
+        polygon2_range(&plate->plan, run->dir, &low, &high);
+        const double from = fmax(0, low - v2_dot(run->dir, run->at[0]));
+        if (run->z - run->drop + run->slope * from - plumb > plate->z - 1e-9) continue;
+        const frame_status status = add_seat(m, plate->z, lines, 3, 0, "seat on the other plate");
+        if (status) return status;
     }
     return FRAME_OK;
+}
+
+/* A hip's birdsmouth is bounded by both walls; a valley has two, one on each wall. With plates of unequal height it
+ * sits on one. */
+static frame_status add_seats(members *m, const members_run *run) {
+    const members_side *eaves[2];
+    line2 walls[2];
+    const int valley = run->kind == FRAME_LINE_VALLEY, found = eaves_at(m, run->point[0], valley, eaves);
+    const int level = found < 2 || fabs(eaves[0]->plate - eaves[1]->plate) < 1e-9, count = level ? found : 1;
+    const double area = 1.5 * 2 * run->half;
+    for (int i = 0; i < count; i++) walls[i] = members_wall(eaves[i]);
+    if (!count) return FRAME_OK;
+    frame_status status = add_seat(m, eaves[0]->plate, walls, valley ? 1 : count, area, "seat");
+    if (valley && count == 2 && !status) /* what is left of it beside the first */
+        status = add_seat(m, eaves[0]->plate, &walls[1], 1, 0, "second seat");
+    return status || level ? status : clear_plates(m, run, eaves[0]->plate);
 }
 
 /* Whether the cuts at its ends leave anything of it. */

@@ -61,6 +61,31 @@ static int32_t other_face(const frame_roof_solve_line *line, int32_t face) {
     return line->left_face == face ? line->right_face : line->left_face;
 }
 
+/* Where a roof meets the wall under a higher plate, beside its own eave: from there both roofs run down to one fascia,
+ * and the wall's side is none. */
+static int is_plate_step(const members *m, const frame_roof_solve_line *line, int32_t face) {
+    const int32_t beyond = other_face(line, face);
+    if (beyond < 0 || MEMBERS_ROOF_FACE(m, beyond)->kind != FRAME_FACE_PLATE_WALL || line->kind != FRAME_LINE_WALL)
+        return 0;
+    if (!(line->rise_in > 0)) return 0;
+    for (size_t i = 0; i < MEMBERS_ROOF_COUNT(m, MEMBERS_ROOF_LINES); i++) {
+        const frame_roof_solve_line *eave = MEMBERS_LINE(m, i);
+        if (eave->kind != FRAME_LINE_EAVE || (eave->left_face != beyond && eave->right_face != beyond)) continue;
+        if (eave->from_point == line->to_point || eave->to_point == line->to_point) return 1;
+    }
+    return 0;
+}
+
+/* The point at which a side of a face ends: past a step of plates, the upper end of the step. */
+static int32_t end_of(const members *m, const line_key *keys, int32_t face, int32_t from, int32_t at, int32_t to) {
+    const int32_t lines[2] = {find_line(m, keys, from, at), find_line(m, keys, at, to)};
+    for (int i = 0; i < 2; i++)
+        if (lines[i] >= 0 && MEMBERS_LINE(m, lines[i])->from_point == at &&
+            is_plate_step(m, MEMBERS_LINE(m, lines[i]), face))
+            return MEMBERS_LINE(m, lines[i])->to_point;
+    return at;
+}
+
 static int add_side(members *m, int32_t face, int32_t from, int32_t to, int32_t of) {
     const frame_roof_solve_line *line = MEMBERS_LINE(m, of);
     const frame_roof_solve_point *a = MEMBERS_POINT(m, from), *b = MEMBERS_POINT(m, to);
@@ -70,27 +95,43 @@ static int add_side(members *m, int32_t face, int32_t from, int32_t to, int32_t 
     side.line = line2_through(side.p, v2_left(v2_unit(v2_less(side.q, side.p))));
     side.edge = MEMBERS_ROOF_FACE(m, upright ? beyond : face)->edge;
     if (upright && line->kind == FRAME_LINE_RIDGE) side.kind = FRAME_LINE_WALL; /* the top of a shed */
+    side.on_gable = upright && line->kind == FRAME_LINE_EAVE && MEMBERS_ROOF_FACE(m, beyond)->kind == FRAME_FACE_GABLE;
+    side.plate = a->z_in;
     side.run = side.prev = side.next = -1;
     side.from = from, side.to = to;
     side.face = face;
     return frame_array_push(&m->sides, &side) != NULL;
 }
 
+/* Adds the side from one corner of a loop to the next; a step of plates is none, and what it stands between meet at its
+ * upper end. */
+static frame_status add_corner(members *m, const line_key *keys, int32_t face, const int32_t points[4]) {
+    const int32_t line = find_line(m, keys, points[1], points[2]);
+    if (line < 0)
+        return frame_fail(FRAME_INTERNAL, "roof_members", "", "a line along each side of a face",
+                          "roof_members: a side of face %d is no line of the roof; please report the plan", (int)face);
+    if (MEMBERS_LINE(m, line)->kind == FRAME_LINE_SEAM || is_plate_step(m, MEMBERS_LINE(m, line), face))
+        return FRAME_OK;
+    if (!add_side(m, face, points[1], points[2], line)) return FRAME_NO_MEMORY;
+    members_side *side = MEMBERS_SIDE(m, m->sides.count - 1);
+    if (m->in->plate_count < 2 || side->kind != FRAME_LINE_EAVE) return FRAME_OK;
+    side->from = end_of(m, keys, face, points[0], points[1], points[2]);
+    side->to = end_of(m, keys, face, points[1], points[2], points[3]);
+    return FRAME_OK;
+}
+
 static frame_status add_outline(members *m, const line_key *keys, int32_t face) {
     const frame_roof_solve_face *of = MEMBERS_ROOF_FACE(m, face);
     const frame_roof_solve_outline *corner =
         &MEMBERS_ROOF(m, frame_roof_solve_outline, MEMBERS_ROOF_OUTLINES, of->outline_first);
-    for (uint32_t i = 0, first = 0; i < of->outline_count; i++) {
-        const int last = i + 1 == of->outline_count || corner[i + 1].loop != corner[i].loop;
-        const int32_t from = corner[i].point, to = corner[last ? first : i + 1].point;
-        const int32_t line = find_line(m, keys, from, to);
-        if (last) first = i + 1;
-        if (line < 0)
-            return frame_fail(FRAME_INTERNAL, "roof_members", "", "a line along each side of a face",
-                              "roof_members: a side of face %d is no line of the roof; please report the plan",
-                              (int)face);
-        if (MEMBERS_LINE(m, line)->kind != FRAME_LINE_SEAM && !add_side(m, face, from, to, line))
-            return FRAME_NO_MEMORY;
+    for (uint32_t first = 0, count; first < of->outline_count; first += count) {
+        for (count = 1; first + count < of->outline_count && corner[first + count].loop == corner[first].loop;) count++;
+        for (uint32_t i = 0; i < count; i++) {
+            int32_t points[4];
+            for (uint32_t k = 0; k < 4; k++) points[k] = corner[first + (i + k + count - 1) % count].point;
+            const frame_status status = add_corner(m, keys, face, points);
+            if (status) return status;
+        }
     }
     return FRAME_OK;
 }

@@ -33,6 +33,7 @@ frame_status members_begin(members *m, const frame_roof_members_in *in, frame_an
     m->ends.item_size = sizeof(members_end);
     m->heads.item_size = sizeof(members_head);
     m->parts.item_size = sizeof(members_part);
+    m->plates.item_size = sizeof(members_plate);
     m->standing.item_size = sizeof(members_standing);
     m->sections = m->set->sections;
     frame_roof_corner_item(m->in->corners, 0, &corner);
@@ -50,6 +51,7 @@ void members_end_work(members *m) {
     frame_array_give(&m->ends);
     frame_array_give(&m->heads);
     frame_array_give(&m->parts);
+    frame_array_give(&m->plates);
     frame_array_give(&m->standing);
     frame_array_give(&m->laid);
 }
@@ -81,7 +83,7 @@ static void note(members *m) {
     frame_roof_solve_out roof;
     frame_roof_solve_result(m->roof, &roof);
     out->height_above_plate_in = m->height;
-    out->fascia_height_in = m->height - m->fall;
+    out->fascia_height_in = m->fascia;
     out->ridge_height_in = m->height + roof.height_in;
     out->left_out = m->left_out;
     out->cautions |= FRAME_BIT(FRAME_MEMBERS_CAUTION_BRACE) | FRAME_BIT(FRAME_MEMBERS_CAUTION_TRY_ONE) |
@@ -100,15 +102,16 @@ static void note(members *m) {
 
 static void record(const members *m, frame_working *w) {
     if (!w) return;
-    const double slope = MEMBERS_FACE(m, 0)->slope;
+    const double plate = m->fascia - m->height + m->in->overhang_in * m->slope;
     FRAME_HEADING(w, "Heights of the roof planes");
-    FRAME_GIVEN(w, m_roof, slope, "", "slope of the first roof, rise over run");
+    FRAME_GIVEN(w, m_roof, m->slope, "", "slope of the first roof, rise over run");
     FRAME_GIVEN(w, d, m->sections[MEMBERS_RAFTERS].depth, "in", "depth of the rafters");
     FRAME_STEP(w, d_plumb, d * sqrt(1 + pow(m_roof, 2)), "in", "their depth measured plumb", "right triangle");
     FRAME_GIVEN(w, HAP, m->height, "in", "height above plate");
     FRAME_STEP(w, seat, (d_plumb - HAP) / m_roof, "in", "level seat of the birdsmouth", "right triangle");
     FRAME_GIVEN(w, o, m->in->overhang_in, "in", "overhang");
-    FRAME_STEP(w, z_fascia, HAP - o * m_roof, "in", "height of the roof plane at the tail cut", "right triangle");
+    FRAME_GIVEN(w, z_plate, plate, "in", "height of its plate");
+    FRAME_STEP(w, z_fascia, z_plate + HAP - o * m_roof, "in", "height of the roof plane at the tail cut", "right triangle");
     FRAME_TABLE(w, pieces, (double)m->set->pieces.count, "", "pieces, plates among them", "counted");
 }
 

@@ -13,6 +13,7 @@ static void as_members(const frame_roof_sheathing_in *in, frame_roof_members_in 
     framed->rafter_size = in->rafter_size, framed->fascia_size = in->fascia_size;
     framed->spacing_in = in->spacing_in, framed->overhang_in = in->overhang_in;
     framed->rake_overhang_in = in->rake_overhang_in;
+    framed->plates_in = in->plates_in, framed->plate_count = in->plate_count, framed->half_hip_in = in->half_hip_in;
     framed->layout_x_in = in->layout_x_in, framed->layout_y_in = in->layout_y_in;
 }
 

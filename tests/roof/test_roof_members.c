@@ -329,7 +329,17 @@ START_TEST(what_is_refused) {
     ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
     in->height_above_plate_in = FRAME_NOT_GIVEN;
     p.kinds[1] = FRAME_ROOF_HALF_HIP;
-    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_OUTSIDE_SCOPE);
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_REQUIRED);
+    ck_assert_str_eq(frame_error_field(), "half_hip_in");
+    p.kinds[1] =
+        FRAME_ROOF_HIP; /* the first plate a foot higher than the second: no eave can reach down to one fascia */
+    p.plates[0] = 12;
+    in->plates_in = p.plates, in->plate_count = 4;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
+    ck_assert_str_eq(frame_error_field(), "plates_in[1]");
+    in->plate_count = 3;
+    ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_CONFLICT);
+    in->plate_count = 0;
     p.kinds[0] = p.kinds[1] = p.kinds[2] = p.kinds[3] = FRAME_ROOF_GABLE;
     ck_assert_int_eq(frame_roof_members_solve(in, &members, NULL), FRAME_IMPOSSIBLE);
 }
@@ -439,6 +449,114 @@ START_TEST(random_slopes_and_walls) {
 }
 END_TEST
 
+/* A half hip: the plate on its gable carries its rafters; its hips start over the ends of that plate. */
+START_TEST(half_hips) {
+    static plan p;
+    frame_roof_members_out out;
+    for (int rake = 0; rake < 2; rake++) {
+        rectangle(&p, 480, 240, 0.5);
+        p.kinds[1] = p.kinds[3] = FRAME_ROOF_HALF_HIP;
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 12);
+        in->half_hip_in = 30, in->rake_overhang_in = rake ? 12 : 0, in->blocking = 1;
+        frame_roof_members *members = solve(in, &out);
+        assert_fits(members, &out);
+        ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_HIP), 4);
+        ck_assert_uint_eq(count_kind(members, FRAME_MEMBER_END_RAFTER), 4);
+        size_t upper = 0;
+        for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+            const frame_roof_members_piece piece = piece_at(members, i);
+            if (piece.kind == FRAME_MEMBER_PLATE && fabs(piece.start_z_in - 30) < 1e-9) {
+                ck_assert_double_eq_tol(piece.length_in, 240 - 2 * 30 / 0.5, 1e-9);
+                upper++;
+            }
+            /* Of a common rafter of the half hip: it rises from over that plate. */
+            if (piece.kind == FRAME_MEMBER_COMMON && piece.edge % 2) ck_assert_double_gt(piece.start_z_in, 20);
+        }
+        ck_assert_uint_eq(upper, 2);
+        frame_roof_members_free(members);
+    }
+}
+END_TEST
+
+/* Unequal slopes with equal overhangs: the steeper roof's plates lie higher by the overhang times the difference of
+ * slopes, and the hips run down to the corners of the fascia. */
+START_TEST(equal_overhangs_by_plates) {
+    static plan p;
+    frame_roof_members_out out;
+    rectangle(&p, 480, 240, 0.5);
+    p.slopes[1] = p.slopes[3] = 0.75;
+    p.plates[1] = p.plates[3] = 16 * 0.25;
+    frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 16);
+    in->height_above_plate_in = 5.5, in->plates_in = p.plates, in->plate_count = 4, in->blocking = 1;
+    frame_roof_members *members = solve(in, &out);
+    assert_fits(members, &out);
+    ck_assert_double_eq_tol(out.fascia_height_in, 5.5 - 16 * 0.5, 1e-12);
+    double low[2] = {1e9, 1e9};
+    for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+        const frame_roof_members_piece piece = piece_at(members, i);
+        if (piece.kind != FRAME_MEMBER_SUBFASCIA) continue;
+        low[0] = fmin(low[0], piece.start_x_in), low[1] = fmin(low[1], piece.start_y_in);
+    }
+    ck_assert_double_eq_tol(low[0], low[1], 1e-9); /* as far out on every side */
+    frame_roof_members_free(members);
+}
+END_TEST
+
+/* Half hips on any plan, and plates for equal overhangs: few keep a fault. */
+START_TEST(random_half_hips_and_plates) {
+    static plan p;
+    frame_roof_members_out out;
+    int faulty = 0;
+    for (int i = 0; i < plan_total(); i++) {
+        srand((unsigned)i);
+        plan_cells(&p, 3 + rand() % 7, 144, 0);
+        plan_finish(&p, random_in(0.4, 1.1));
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), i & 2 ? 12 : 0);
+        if (i & 1) {
+            add_gables(&p);
+            for (size_t k = 0; k < plan_edges(&p); k++)
+                if (p.kinds[k] == FRAME_ROOF_GABLE) p.kinds[k] = FRAME_ROOF_HALF_HIP;
+            in->half_hip_in = 20, in->rake_overhang_in = i & 4 ? 12 : 0;
+        } else {
+            for (size_t k = 0; k < plan_edges(&p); k++) {
+                p.slopes[k] = (5 + rand() % 5) / 12.0;
+                p.plates[k] = 12 * (p.slopes[k] - 5 / 12.0);
+            }
+            in->overhang_in = 12;
+            in->height_above_plate_in = 5.5, in->plates_in = p.plates, in->plate_count = plan_edges(&p);
+        }
+        frame_roof_members *members = solve(in, &out);
+        faulty += !out.fits;
+        frame_roof_members_free(members);
+    }
+    ck_assert_msg(20 * faulty <= plan_total() + 20, "%d", faulty);
+}
+END_TEST
+
+/* Doubled hips and valleys: cut to their own thickness, the jacks shortened by it. */
+START_TEST(doubled_hips_and_valleys) {
+    static plan p;
+    frame_roof_members_out out;
+    for (int32_t plies = 1; plies < 4; plies++) {
+        p.corner_count = p.hole_count = 0;
+        plan_add(&p, 0, 0), plan_add(&p, 480, 0), plan_add(&p, 480, 240), plan_add(&p, 220, 240);
+        plan_add(&p, 220, 430), plan_add(&p, 0, 430);
+        plan_finish(&p, 0.5);
+        frame_roof_members_in *in = members_of(&p, FRAME_SIZE(2, 8), 12);
+        in->hip_plies = in->valley_plies = plies;
+        frame_roof_members *members = solve(in, &out);
+        assert_fits(members, &out);
+        for (size_t i = 0; i < frame_roof_members_piece_count(members); i++) {
+            const frame_roof_members_piece piece = piece_at(members, i);
+            if (piece.kind != FRAME_MEMBER_HIP && piece.kind != FRAME_MEMBER_VALLEY) continue;
+            ck_assert_int_eq(piece.plies, plies);
+            ck_assert_double_eq_tol(piece.thickness_in, 1.5 * plies, 1e-12);
+        }
+        frame_roof_members_free(members);
+    }
+}
+END_TEST
+
 /* Mirrored, it has the same pieces with the hands changed. */
 START_TEST(a_mirrored_plan) {
     static plan p;
@@ -487,6 +605,10 @@ int main(void) {
     tcase_add_test(tests, what_is_refused);
     tcase_add_test(tests, an_overhang_over_a_courtyard);
     tcase_add_test(tests, random_plans_close);
+    tcase_add_test(tests, half_hips);
+    tcase_add_test(tests, equal_overhangs_by_plates);
+    tcase_add_test(tests, random_half_hips_and_plates);
+    tcase_add_test(tests, doubled_hips_and_valleys);
     tcase_add_test(tests, random_gables_close);
     tcase_add_test(tests, random_slopes_and_walls);
     tcase_add_test(tests, a_mirrored_plan);

@@ -53,15 +53,16 @@ enum frame_roof_members_not_checked_values {
     FRAME_MEMBERS_UNCHECKED_PROOF = 2 /**< "proof". Whether the pieces fit: the proof was not asked for. */
 };
 
-/** A plan, the slopes of its roof, and what it is framed of. Corners, slopes, kinds, courtyards and breaks are those of roof_solve; the
- * plates are level, all at one height, and the fascia is level all round: overhangs are in inverse ratio of the slopes. */
+/** A plan, the slopes of its roof, and what it is framed of. Corners, slopes, kinds, courtyards, breaks and plates are those of
+ * roof_solve. The fascia is level all round: with plates at one height overhangs are in inverse ratio of the slopes; plates that
+ * differ by the overhang times the difference of slopes make them equal. A half hip overhangs its gable as far as rakes do. */
 typedef struct frame_roof_members_in {
     uint32_t struct_size, struct_id;
     const frame_roof_corner *corners; /**< required. Corners of the building lines, in order; at least 3. */
     size_t corner_count;              /**< count : 1..2000. */
     const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
     size_t slope_count;               /**< count : 1..2000. */
-    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is; hip where nothing is said. */
     size_t kind_count;                /**< count : 0..2000. */
     const frame_roof_hole_corner *holes; /**< optional. Corners of courtyards, courtyard by courtyard. */
     size_t hole_count;                /**< count : 0..2000. */
@@ -87,6 +88,9 @@ typedef struct frame_roof_members_in {
     const double *upper_slopes;       /**< optional : >0..2. Slope of each edge's roof above the break, or one for all: a gambrel, a mansard. */
     size_t upper_slope_count;         /**< count : 0..2000. */
     double break_in;                  /**< optional : >0..2400. Height above its plate at which each roof breaks to its upper slope. */
+    const double *plates_in;          /**< optional : 0..2400. Height of each edge's plate above the plane of the corners, or one for all. */
+    size_t plate_count;               /**< count : 0..2000. */
+    double half_hip_in;               /**< optional : >0..2400. Height above the plate up to which a half hip is a gable. */
 } frame_roof_members_in;
 
 /** The figures of a framed roof. */
@@ -100,8 +104,8 @@ typedef struct frame_roof_members_out {
     int32_t left_out;     /**< Pieces of the layout that were left out: too short, without a seat, or where another stands. */
     int32_t pairs;        /**< Pairs of neighbours that were tried. */
     double height_above_plate_in; /**< Height above plate, plumb at the building lines. */
-    double fascia_height_in;      /**< Height of the roof plane at the tail cuts above the plates; negative below. */
-    double ridge_height_in;       /**< Greatest height of the roof planes above the plates. */
+    double fascia_height_in;      /**< Height of the roof plane at the tail cuts above the plane of the corners; negative below. */
+    double ridge_height_in;       /**< Greatest height of the roof planes above the plane of the corners. */
     double board_feet;            /**< Lumber of all pieces but the plates, by nominal size and by the stock each is cut from. */
     double overlap_in3;           /**< The largest volume that two pieces share. */
     double least_share;           /**< Of all joints, the least contact over what its rule asks; 1 or more where all hold. */
@@ -124,10 +128,10 @@ typedef struct frame_roof_members_piece {
     double top_length_in;   /**< Along the middle of its top edge. */
     double start_x_in;      /**< Where its axis starts: level with its lower long point. */
     double start_y_in;      /**< The start along y. */
-    double start_z_in;      /**< The start's height above the plates. */
+    double start_z_in;      /**< The start's height above the plane of the corners: the plates, where none lies higher. */
     double end_x_in;        /**< Where its axis ends: level with its upper long point. */
     double end_y_in;        /**< The end along y. */
-    double end_z_in;        /**< The end's height above the plates. */
+    double end_z_in;        /**< The end's height above the plane of the corners. */
     double crown_x;         /**< Direction of its crown, square to the axis; length 1. */
     double crown_y;         /**< The crown's direction along y. */
     double crown_z;         /**< The crown's direction upward. */
@@ -174,8 +178,8 @@ typedef struct frame_roof_members_gang {
  * along the side of the higher in rank. End rafters go before those of the layout.
  * The proof finds the neighbours by a sweep: no two may share 0.001 cubic inch, and an end cut must bear on 95 % of its face, less
  * what stands proud of the other's top; a seat on 1-1/2 in of its length (IRC R802.6), a tail on 95 % of what it has in common with
- * the sub-fascia's height, the ends of hips and valleys on 85 %, on each other 75 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for half
- * hips and edges in line with unequal slopes; FRAME_IMPOSSIBLE when the birdsmouth would cut a rafter through or miss it, or an
+ * the sub-fascia's height, the ends of hips and valleys on 85 %, on each other 75 %, as their slopes and depths differ. Refuses what roof_solve refuses; FRAME_OUTSIDE_SCOPE for
+ * edges in line with unequal slopes; FRAME_IMPOSSIBLE when the birdsmouth would cut a rafter through or miss it, or an
  * overhang takes an eave away. */
 FRAME_ANSWER(roof_members);
 /** The pieces: plates, ridges, hips, valleys, ledgers, rafters with fly rafters and lookouts, ceiling joists, blocks, sub-fascia. */
@@ -223,7 +227,7 @@ typedef struct frame_roof_sheathing_in {
     size_t corner_count;              /**< count : 1..2000. */
     const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
     size_t slope_count;               /**< count : 1..2000. */
-    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is; hip where nothing is said. */
     size_t kind_count;                /**< count : 0..2000. */
     const frame_roof_hole_corner *holes; /**< optional. Corners of courtyards, courtyard by courtyard. */
     size_t hole_count;                /**< count : 0..2000. */
@@ -239,6 +243,9 @@ typedef struct frame_roof_sheathing_in {
     double gap_in;                    /**< 0.125 : 0..1. Gap between sheets. */
     frame_bool edges_held;            /**< no. Whether clips, tongues or blocks hold the edges between rafters. */
     int32_t spare;
+    const double *plates_in;          /**< optional : 0..2400. Height of each edge's plate above the plane of the corners, or one for all. */
+    size_t plate_count;               /**< count : 0..2000. */
+    double half_hip_in;               /**< optional : >0..2400. Height above the plate up to which a half hip is a gable. */
 } frame_roof_sheathing_in;
 
 /** The figures of the sheathing. */
@@ -345,7 +352,7 @@ typedef struct frame_roof_as_found_in {
     size_t found_count;               /**< count : 1..2000. */
     const double *slopes;             /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
     size_t slope_count;               /**< count : 1..2000. */
-    const frame_roof_kind *kinds;     /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    const frame_roof_kind *kinds;     /**< optional. What each edge is; hip where nothing is said. */
     size_t kind_count;                /**< count : 0..2000. */
     frame_size rafter_size;           /**< required. Nominal size of rafters and jacks. */
     int32_t spare;
