@@ -61,6 +61,8 @@ station:opening{ name = "lake window", wall = "cabin, lake side", at_in = "6' 4\
 station:opening{ name = "cabin door", wall = "cabin, east side", at_in = "4'", width_in = 38, head_in = 82.5 }
 station:floor(with(spf, { name = "cabin floor", level = "bunk cabin", from_x_in = east, from_y_in = 0, to_x_in = east + 240, to_y_in = 144,
   along = "y", live_psf = 40, dead_psf = 10 }))
+-- A hatch down to the crawl space.
+station:floor_opening{ name = "hatch", floor = "cabin floor", from_x_in = east + 150, from_y_in = 60, to_x_in = east + 180, to_y_in = 84 }
 for name, y in pairs{ ["cabin beam, lake side"] = 2.75, ["cabin beam, forest side"] = 141.25 } do
   station:beam(with(spf, { name = name, level = "bunk cabin", from_x_in = east, from_y_in = y, to_x_in = east + 240, to_y_in = y,
     bearing_in = 5.5 }))
@@ -79,6 +81,9 @@ station:roof(with(spf, {
 station:level{ name = "landing deck", base_in = 26, height_in = "8'" }
 station:floor{ name = "landing deck", level = "landing deck", from_x_in = east, from_y_in = -132, to_x_in = east + 168, to_y_in = -12, along = "y",
   live_psf = 40, dead_psf = 10, snow_psf = 40, sheathing_in = 1, deck = true, species = "Hem-Fir", grade = "No.2" }
+-- Swimmers come up through a well in it, on a stair from the shore.
+station:floor_opening{ name = "swimmers' well", floor = "landing deck", from_x_in = east + 40, from_y_in = -110, to_x_in = east + 78, to_y_in = -50 }
+station:stair{ name = "swimmers' stair", opening = "swimmers' well", foot_in = -8, head = "high y", species = "Hem-Fir", grade = "No.2" }
 local measured = { lake = { -8.25, -6.5, -7.875 }, cabin = { -3.5, -2.125, -4.75 } }
 for side, y in pairs{ lake = -120, cabin = -24 } do
   station:beam{ name = "deck beam, " .. side .. " side", level = "landing deck", from_x_in = east, from_y_in = y, to_x_in = east + 168, to_y_in = y,

@@ -271,6 +271,14 @@ enum frame_site_along_values {
     FRAME_SITE_ALONG_X = 1, /**< "x". Along x. */
     FRAME_SITE_ALONG_Y = 2  /**< "y". Along y. */
 };
+/** An edge of a rectangle in plan. */
+typedef int32_t frame_site_side;
+enum frame_site_side_values {
+    FRAME_SITE_SIDE_LOW_X = 1,  /**< "low x". The edge of the lesser x. */
+    FRAME_SITE_SIDE_HIGH_X = 2, /**< "high x". The edge of the greater x. */
+    FRAME_SITE_SIDE_LOW_Y = 3,  /**< "low y". The edge of the lesser y. */
+    FRAME_SITE_SIDE_HIGH_Y = 4  /**< "high y". The edge of the greater y. */
+};
 /** How sizes that were left out are chosen. */
 typedef int32_t frame_site_choice;
 enum frame_site_choice_values {
@@ -354,6 +362,38 @@ typedef struct frame_part_floor {
 } frame_part_floor;
 /** Sets up a floor: every field not given. */
 FRAME_ELEMENT(part_floor);
+
+/** An opening in a floor: for a stair, a chimney, a hatch. Headers close its ends across the joists, trimmers run beside it. */
+typedef struct frame_part_floor_opening {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("loft stair well"). */
+    const char *floor;     /**< required. The floor it is in: it lies inside of it on all sides. */
+    double from_x_in;      /**< required : -1e6..1e6. One corner, along x. */
+    double from_y_in;      /**< required : -1e6..1e6. That corner along y. */
+    double to_x_in;        /**< required : -1e6..1e6. The corner across from it, along x. */
+    double to_y_in;        /**< required : -1e6..1e6. That corner along y. */
+    int32_t header_plies;  /**< "chosen" : 1..4. Plies of its headers, each a joist; two at least over 48 in (IRC R502.10, from memory). */
+    int32_t trimmer_plies; /**< "chosen" : 1..4. Plies of its trimmers; two at least where the headers are longer than 48 in (IRC R502.10, from memory). */
+} frame_part_floor_opening;
+/** Sets up an opening in a floor: every field not given. */
+FRAME_ELEMENT(part_floor_opening);
+
+/** A straight stair up through an opening in a floor. */
+typedef struct frame_part_stair {
+    uint32_t struct_size, struct_id;
+    const char *name;      /**< required. Its name ("loft stair"). */
+    const char *opening;   /**< required. The opening it comes up through; it lies in the middle of its width. */
+    double foot_in;        /**< required : -2400..12000. Height over the site's datum of the floor it stands on. */
+    double width_in;       /**< 36 : >0..240. Its width. */
+    double live_psf;       /**< 40 : >0..500. Live load on plan (IRC table R301.5, from memory). */
+    double dead_psf;       /**< 10 : >0..200. Dead load on plan. */
+    frame_site_side head;  /**< required. The edge of the opening at which it arrives: its header carries the upper half of the stair. */
+    frame_size size;       /**< 2x12. Nominal size of the stringers. */
+    frame_species species; /**< required. Species of the stringers. */
+    frame_grade grade;     /**< required. Grade of the stringers. */
+} frame_part_stair;
+/** Sets up a stair: every field not given. */
+FRAME_ELEMENT(part_stair);
 
 /** A beam or girder under joists, walls or posts. Its top lies under the joists of its level's floor, or at the top of the walls. */
 typedef struct frame_part_beam {
@@ -472,6 +512,10 @@ FRAME_API frame_status frame_site_wall(frame_site *site, const frame_part_wall *
 FRAME_API frame_status frame_site_opening(frame_site *site, const frame_part_opening *in);
 /** Adds a floor or deck. */
 FRAME_API frame_status frame_site_floor(frame_site *site, const frame_part_floor *in);
+/** Adds an opening in a floor. */
+FRAME_API frame_status frame_site_floor_opening(frame_site *site, const frame_part_floor_opening *in);
+/** Adds a stair. */
+FRAME_API frame_status frame_site_stair(frame_site *site, const frame_part_stair *in);
 /** Adds a beam. */
 FRAME_API frame_status frame_site_beam(frame_site *site, const frame_part_beam *in);
 /** Adds a post. */
@@ -505,7 +549,10 @@ enum frame_bearer_kind_values {
     FRAME_BEARER_FOOTING = 9, /**< "footing". A footing on the ground. */
     FRAME_BEARER_EXISTING = 10, /**< "existing house". What stands already. */
     FRAME_BEARER_GIVEN = 11,  /**< "given". A load of others, before anything carries it. */
-    FRAME_BEARER_NOTHING = 12 /**< "nothing". Nothing: the description has nothing that could carry it. */
+    FRAME_BEARER_NOTHING = 12, /**< "nothing". Nothing: the description has nothing that could carry it. */
+    FRAME_BEARER_TRIMMER = 13, /**< "trimmer". A joist beside an opening in a floor: it carries the headers. */
+    FRAME_BEARER_HEADER_JOIST = 14, /**< "header joist". Across the end of an opening in a floor: it carries the tail joists. */
+    FRAME_BEARER_STAIR = 15   /**< "stair". A stair. */
 };
 /** Kinds of sticks by the part of the work they belong to: the order of erection. */
 typedef int32_t frame_stage;
@@ -514,7 +561,8 @@ enum frame_stage_values {
     FRAME_STAGE_FLOOR = 2,      /**< "floor". Joists, rims, blocking. */
     FRAME_STAGE_WALLS = 3,      /**< "walls". Walls, braced both ways as they stand. */
     FRAME_STAGE_ROOF_BEAMS = 4, /**< "roof beams". Posts and beams that carry the roof. */
-    FRAME_STAGE_ROOF = 5        /**< "roof". Rafters, ridges, hips, valleys. */
+    FRAME_STAGE_ROOF = 5,       /**< "roof". Rafters, ridges, hips, valleys. */
+    FRAME_STAGE_STAIRS = 6      /**< "stairs". Stairs, once what carries their heads is nailed. */
 };
 
 /** A description to be worked out. Give site, or description. */

@@ -61,6 +61,10 @@ frame_status frame_bearer_add(frame_framing_job *job, const frame_bearer *bearer
     return FRAME_OK;
 }
 
+static double top_of_level(const frame_framing_job *job, size_t level) {
+    return job->levels[level].base_in + job->levels[level].height_in;
+}
+
 /* A wall bears on the middle of its plates: half its depth to the left of its line. */
 static frame_status add_wall(frame_framing_job *job, size_t i) {
     const frame_part_wall *wall = &job->walls[i];
@@ -78,12 +82,16 @@ static frame_status add_wall(frame_framing_job *job, size_t i) {
                                             .y = {wall->from_y_in + left_y, wall->to_y_in + left_y},
                                             .reach = depth / 2 + 1,
                                             .bottom = job->levels[job->level_of_wall[i]].base_in,
+                                            .top = top_of_level(job, job->level_of_wall[i]),
+                                            .top_known = 1,
                                             .existing = wall->existing},
                             NULL);
 }
 
 static frame_status add_beam(frame_framing_job *job, size_t i) {
     const frame_part_beam *beam = &job->beams[i];
+    const size_t level = job->level_of_beam[i];
+    const double height = beam->at_top ? top_of_level(job, level) : job->levels[level].base_in;
     return frame_bearer_add(
         job,
         &(frame_bearer){.kind = FRAME_BEARER_BEAM,
@@ -93,6 +101,9 @@ static frame_status add_beam(frame_framing_job *job, size_t i) {
                         .part = i,
                         .x = {beam->from_x_in, beam->to_x_in},
                         .y = {beam->from_y_in, beam->to_y_in},
+                        .top = height,
+                        .foot = height,
+                        .top_known = 1,
                         .reach = 4},
         NULL);
 }
@@ -123,20 +134,25 @@ static int32_t tier_of_post(const frame_framing_job *job, size_t i) {
             away(bearer, post->x_in, post->y_in, &s) <= bearer->reach)
             in_level = FRAME_TIER_TOP_POST;
     }
-    return frame_framing_tier(job, job->level_of_post[i], post->to_roof ? FRAME_TIER_ROOF_POST : in_level);
+    return post->to_roof ? FRAME_TIER_ROOF_POST : in_level;
 }
 
 static frame_status add_post(frame_framing_job *job, size_t i) {
     const frame_part_post *post = &job->posts[i];
-    return frame_bearer_add(job,
-                            &(frame_bearer){.kind = FRAME_BEARER_POST,
-                                            .tier = tier_of_post(job, i),
-                                            .name = post->name,
-                                            .part = i,
-                                            .x = {post->x_in, post->x_in},
-                                            .y = {post->y_in, post->y_in},
-                                            .reach = 6},
-                            NULL);
+    const size_t level = job->level_of_post[i];
+    const int32_t tier = tier_of_post(job, i);
+    return frame_bearer_add(
+        job,
+        &(frame_bearer){.kind = FRAME_BEARER_POST,
+                        .tier = frame_framing_tier(job, level, tier),
+                        .top = tier == FRAME_TIER_POST ? job->levels[level].base_in : top_of_level(job, level),
+                        .top_known = tier != FRAME_TIER_ROOF_POST,
+                        .name = post->name,
+                        .part = i,
+                        .x = {post->x_in, post->x_in},
+                        .y = {post->y_in, post->y_in},
+                        .reach = 6},
+        NULL);
 }
 
 frame_status frame_framing_bearers(frame_framing_job *job) {
@@ -153,6 +169,11 @@ static int can_bear(const frame_framing_job *job, const frame_bearer *bearer) {
     return bearer->kind != FRAME_BEARER_WALL || job->walls[bearer->part].bearing;
 }
 
+/* Whether a bearer's top is near what is to be carried: what lies a storey below carries nothing without a post. */
+static int reaches(const frame_bearer *under, double foot, double down) {
+    return !under->top_known || (under->top <= foot + 1 && under->top >= foot - down);
+}
+
 /* Of two, the higher; of equals the nearer; of those, the first by name. */
 static int is_better(const frame_bearer *one, double distance, const frame_bearer *than, double than_distance) {
     if (one->tier != than->tier) return one->tier > than->tier;
@@ -160,12 +181,13 @@ static int is_better(const frame_bearer *one, double distance, const frame_beare
     return strcmp(one->name, than->name) < 0;
 }
 
-size_t frame_bearer_under(const frame_framing_job *job, double x, double y, int32_t below, int32_t least, double *at) {
+size_t frame_bearer_under(const frame_framing_job *job, double x, double y, const frame_below *below, double *at) {
     size_t best = FRAME_NOBODY;
     double best_distance = 0, s;
     for (size_t i = 0; i < job->bearers.count; i++) {
         const frame_bearer *bearer = FRAME_BEARER(job, i);
-        if (bearer->tier >= below || bearer->tier < least || !can_bear(job, bearer)) continue;
+        if (bearer->tier >= below->below || bearer->tier < below->least || !can_bear(job, bearer)) continue;
+        if (!reaches(bearer, below->foot, below->reach_down)) continue;
         const double distance = away(bearer, x, y, &s);
         if (distance > bearer->reach) continue;
         if (best != FRAME_NOBODY && !is_better(bearer, distance, FRAME_BEARER(job, best), best_distance)) continue;
@@ -243,11 +265,17 @@ void frame_supports_merge(const frame_framing_job *job, frame_array *supports) {
     supports->count = kept;
 }
 
+/* Trimmers and header joists carry what stands on them, and the tails that end there: no joist or beam that crosses. */
+static int is_floor_edge(const frame_bearer *bearer) {
+    return bearer->kind == FRAME_BEARER_TRIMMER || bearer->kind == FRAME_BEARER_HEADER_JOIST;
+}
+
 frame_status frame_bearer_supports(const frame_framing_job *job, const frame_bearer *bearer, frame_array *supports) {
     frame_support found;
     for (size_t i = 0; i < job->bearers.count; i++) {
         const frame_bearer *under = FRAME_BEARER(job, i);
-        if (under->tier >= bearer->tier || !can_bear(job, under) || !crossing(bearer, under, &found.s, &found.at))
+        if (under->tier >= bearer->tier || !can_bear(job, under) || is_floor_edge(under) ||
+            !reaches(under, bearer->foot, FRAME_STOREY_GAP) || !crossing(bearer, under, &found.s, &found.at))
             continue;
         found.bearer = i;
         if (!frame_array_push(supports, &found)) return FRAME_NO_MEMORY;

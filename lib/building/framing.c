@@ -157,8 +157,10 @@ static frame_status follow(frame_framing_job *job) {
     frame_status status = frame_framing_read(job);
     if (!status) status = make_room(job);
     if (!status) status = frame_framing_bearers(job);
+    if (!status) status = frame_floor_openings(job);
     if (!status) status = frame_framing_floors(job); /* first: beams lie under their joists */
     if (!status) status = frame_framing_roofs(job);
+    if (!status) status = frame_framing_stairs(job);
     if (!status) status = frame_framing_loads(job);
     if (!status) status = go_down(job);
     return status ? status : frame_framing_uplift(job);

@@ -47,14 +47,16 @@ typedef struct frame_at_point {
 enum {
     FRAME_TIER_POST = 1,
     FRAME_TIER_BEAM = 2,
-    FRAME_TIER_JOISTS = 3,
-    FRAME_TIER_TOP_POST = 4,
-    FRAME_TIER_WALL = 5,
-    FRAME_TIER_TOP_BEAM = 6,
-    FRAME_TIER_ROOF_POST = 7,
-    FRAME_TIER_RIDGE = 8,
-    FRAME_TIER_HIP = 9,
-    FRAME_TIER_RAFTERS = 10,
+    FRAME_TIER_TRIMMER = 3,
+    FRAME_TIER_HEADER_JOIST = 4,
+    FRAME_TIER_JOISTS = 5,
+    FRAME_TIER_TOP_POST = 6,
+    FRAME_TIER_WALL = 7,
+    FRAME_TIER_TOP_BEAM = 8,
+    FRAME_TIER_ROOF_POST = 9,
+    FRAME_TIER_RIDGE = 10,
+    FRAME_TIER_HIP = 11,
+    FRAME_TIER_RAFTERS = 12,
     FRAME_TIERS = 16
 };
 
@@ -65,8 +67,10 @@ typedef struct frame_bearer {
     size_t part; /* its place in the list of its parts, or the roof's */
     size_t line; /* of a roof line, its place in the roof's lines */
     double x[2], y[2], length;
-    double reach;       /* how far from its line a load may stand */
-    double bottom;      /* what it stands on lies at this height */
+    double reach;     /* how far from its line a load may stand */
+    double bottom;    /* of a wall, its foot; of a post, what it carries lies at this height */
+    double top, foot; /* it carries what has its foot near its top; 0 top_known: whatever comes to it */
+    int top_known, spare;
     frame_array points; /* frame_at_point */
     int existing, board;
 } frame_bearer;
@@ -89,7 +93,7 @@ typedef struct frame_roof_shape {
     double widest_run;    /* of its common rafters */
 } frame_roof_shape;
 
-/* A drawing for the packet: of a wall, with its marks. */
+/* A drawing for the packet: of a wall with its marks, of a stair. */
 typedef struct frame_framing_view {
     frame_drawing *drawing;
     const char *name;
@@ -118,6 +122,14 @@ typedef struct frame_doubled {
     int32_t plies, spare;
 } frame_doubled;
 
+/* The members round an opening in a floor: its rectangle in the floor's own axes, its headers and trimmers as bearers
+ * (at the lesser side first), and the plies that were chosen. */
+typedef struct frame_floor_edges {
+    double u[2], v[2];
+    size_t headers[2], trimmers[2];
+    int32_t header_plies, trimmer_plies;
+} frame_floor_edges;
+
 typedef struct frame_framing_job {
     const frame_framing_in *in;
     const frame_site *site;
@@ -132,13 +144,18 @@ typedef struct frame_framing_job {
     frame_part_wall *walls;
     frame_part_opening *openings;
     frame_part_floor *floors;
+    frame_part_floor_opening *floor_openings;
+    frame_part_stair *stairs;
     frame_part_beam *beams;
     frame_part_post *posts;
     frame_part_load *loads;
     frame_roof_shape *roofs;
-    size_t level_count, wall_count, opening_count, floor_count, beam_count, post_count, load_count, roof_count;
-    size_t *level_of_wall, *level_of_floor, *level_of_beam, *level_of_post, *level_of_load, *wall_of_opening;
-    frame_array bearers; /* frame_bearer */
+    size_t level_count, wall_count, opening_count, floor_count, floor_opening_count, stair_count, beam_count,
+        post_count, load_count, roof_count;
+    size_t *level_of_wall, *level_of_floor, *level_of_beam, *level_of_post, *level_of_load, *wall_of_opening,
+        *floor_of_opening, *opening_of_stair;
+    frame_floor_edges *floor_edges; /* by opening in a floor */
+    frame_array bearers;            /* frame_bearer */
     frame_arena arena;
     frame_by_kind put, down;
     frame_known known;
@@ -173,8 +190,15 @@ void frame_framing_give(frame_framing_job *job);
 frame_status frame_bearer_add(frame_framing_job *job, const frame_bearer *bearer, size_t *place);
 frame_status frame_framing_bearers(frame_framing_job *job);
 int32_t frame_framing_tier(const frame_framing_job *job, size_t level, int32_t in_level);
-/* The highest bearer of a tier below under a point; FRAME_NOBODY without one. only: a bearer kind, or 0 for any. */
-size_t frame_bearer_under(const frame_framing_job *job, double x, double y, int32_t below, int32_t least, double *at);
+/* What may stand under a point: bearers of tiers from least to under below, their tops near the foot of what they
+ * carry: more than 3 ft under it is another storey. */
+typedef struct frame_below {
+    int32_t least, below;
+    double foot, reach_down;
+} frame_below;
+#define FRAME_STOREY_GAP 36.0
+/* The highest of them under a point; FRAME_NOBODY without one. */
+size_t frame_bearer_under(const frame_framing_job *job, double x, double y, const frame_below *below, double *at);
 /* The wall that a roof or ledger leans on. */
 size_t frame_bearer_beside(const frame_framing_job *job, double x, double y, double *at);
 /* Finds what stands under a line between its ends: sorted, merged. */
@@ -204,6 +228,13 @@ frame_status frame_framing_roof_snow(frame_framing_job *job, const frame_roof_sh
                                      double *balanced, double *unbalanced);
 frame_status frame_framing_floors(frame_framing_job *job);
 frame_status frame_framing_loads(frame_framing_job *job);
+frame_status frame_framing_stairs(frame_framing_job *job);
+/* The rectangles of the floors' openings, and their headers and trimmers as bearers. */
+frame_status frame_floor_openings(frame_framing_job *job);
+/* What has nothing to stand on at one end or both: all on it is listed as carried by nothing. */
+frame_status frame_line_fall(frame_framing_job *job, const frame_bearer *bearer);
+/* What stands on a trimmer or header joist: checked, its plies chosen, handed on. */
+frame_status frame_floor_edge(frame_framing_job *job, size_t bearer);
 /* A floor of a level over a point, with so much of it round the point; FRAME_NOBODY without one. */
 size_t frame_floor_over(const frame_framing_job *job, size_t level, double x, double y, double within);
 /* Loads that stand on a floor's joists, where neither beam nor wall lies under them: the joists hand them on. */
@@ -251,7 +282,8 @@ typedef struct frame_line_beam {
     int wet, header, joist;
     double spacing_in; /* of joists */
     double clear_span; /* of a header, for the code's table */
-    size_t deck;       /* of a deck's beam, the place of its floor, from 1; 0 for others */
+    int32_t least_plies, spare;
+    size_t deck; /* of a deck's beam, the place of its floor, from 1; 0 for others */
 } frame_line_beam;
 
 typedef struct frame_line_result {

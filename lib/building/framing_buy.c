@@ -191,7 +191,13 @@ frame_status frame_framing_buy(frame_framing_job *job) {
                                !strcmp(order[next]->grade, order[first]->grade);
              next++) {
         }
-        if (order[first]->size == FRAME_NOT_GIVEN_INT) continue;
+        if (order[first]->size == FRAME_NOT_GIVEN_INT) {
+            const char *text = frame_framing_text(
+                job, "%d pieces of no nominal size are not planned to be bought: the list of sticks has them.",
+                (int)(next - first));
+            status = text ? frame_framing_note_add(job, FRAME_NOTE_NOT_CHECKED, "buying", text) : FRAME_NO_MEMORY;
+            continue;
+        }
         group g = {.job = job, .sticks = order + first, .count = next - first};
         status = one_group(&g);
     }

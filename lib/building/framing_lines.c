@@ -31,11 +31,13 @@ static size_t under_end(const frame_framing_job *job, size_t place, int end, dou
     const size_t level = job->roofs[line->part].level;
     const double x = line->x[end], y = line->y[end];
     const int32_t roof = frame_framing_tier(job, level, FRAME_TIER_ROOF_POST);
-    size_t found = frame_bearer_under(job, x, y, line->tier, roof, at);
+    const frame_below up = {roof, line->tier, line->foot, FRAME_STOREY_GAP};
+    size_t found = frame_bearer_under(job, x, y, &up, at);
     if (found != FRAME_NOBODY && is_under_roof(FRAME_BEARER(job, found))) return found;
     const int on_edge = height_at(job, line, end) < 1e-6 || line->kind == FRAME_BEARER_RIDGE;
     if (!on_edge) return FRAME_NOBODY;
-    found = frame_bearer_under(job, x, y, roof, frame_framing_tier(job, level, FRAME_TIER_TOP_POST), at);
+    const frame_below walls = {frame_framing_tier(job, level, FRAME_TIER_TOP_POST), roof, line->foot, FRAME_STOREY_GAP};
+    found = frame_bearer_under(job, x, y, &walls, at);
     return found != FRAME_NOBODY ? found : frame_bearer_beside(job, x, y, at);
 }
 
@@ -132,7 +134,7 @@ static frame_status hand_on(frame_framing_job *job, const frame_bearer *bearer, 
 }
 
 /* With fewer than two supports it falls: all it carries is listed as carried by nothing. */
-static frame_status fall(frame_framing_job *job, const frame_bearer *bearer) {
+frame_status frame_line_fall(frame_framing_job *job, const frame_bearer *bearer) {
     const char *text = frame_framing_text(job,
                                           "%s has nothing to stand on at %s: give it a post, a wall or a beam there; "
                                           "where sheathing or members beside it "
@@ -174,9 +176,11 @@ frame_status frame_framing_line(frame_framing_job *job, size_t place) {
     frame_array supports = {.item_size = sizeof(frame_support)};
     if (!bearer.points.count && is_roof_line(&bearer)) return FRAME_OK;
     if (bearer.board) return frame_roof_board(job, place);
+    if (bearer.kind == FRAME_BEARER_TRIMMER || bearer.kind == FRAME_BEARER_HEADER_JOIST)
+        return frame_floor_edge(job, place);
     frame_status status =
         is_roof_line(&bearer) ? roof_supports(job, place, &supports) : frame_bearer_supports(job, &bearer, &supports);
-    if (!status) status = supports.count < 2 ? fall(job, &bearer) : carry(job, &bearer, &supports);
+    if (!status) status = supports.count < 2 ? frame_line_fall(job, &bearer) : carry(job, &bearer, &supports);
     frame_array_give(&supports);
     return status;
 }

@@ -95,9 +95,11 @@ frame_status frame_framing_post(frame_framing_job *job, size_t place) {
         return frame_framing_note_add(job, FRAME_NOTE_CAUTION, post->name,
                                       "A post with nothing on it: nothing described reaches it.");
     /* One that was measured to its own foot goes down past whatever lies there. */
+    const frame_below below = {-1, bearer.tier, job->levels[job->level_of_post[bearer.part]].base_in,
+                               bearer.tier % FRAME_TIERS == FRAME_TIER_POST ? HUGE_VAL : FRAME_STOREY_GAP};
     const size_t under = post->bottom_in != FRAME_NOT_GIVEN
                              ? FRAME_NOBODY
-                             : frame_bearer_under(job, post->x_in, post->y_in, bearer.tier, -1, &at);
+                             : frame_bearer_under(job, post->x_in, post->y_in, &below, &at);
     const double length = bearer.bottom - foot_of(job, bearer.part, under);
     if (!(length > 0))
         return frame_fail(FRAME_IMPOSSIBLE, "bottom_in", "", "a foot below what it carries",

@@ -44,6 +44,8 @@ READER(level, FRAME_SITE_LEVELS, levels, level_count)
 READER(wall, FRAME_SITE_WALLS, walls, wall_count)
 READER(opening, FRAME_SITE_OPENINGS, openings, opening_count)
 READER(floor, FRAME_SITE_FLOORS, floors, floor_count)
+READER(floor_opening, FRAME_SITE_FLOOR_OPENINGS, floor_openings, floor_opening_count)
+READER(stair, FRAME_SITE_STAIRS, stairs, stair_count)
 READER(beam, FRAME_SITE_BEAMS, beams, beam_count)
 READER(post, FRAME_SITE_POSTS, posts, post_count)
 READER(load, FRAME_SITE_LOADS, loads, load_count)
@@ -80,14 +82,16 @@ static frame_status find(const char *kind, const char *part, const char *field, 
                       "%s: %s \"%s\" is none of those described", path, field, name);
 }
 
-#define LEVELS(list, count, levels_of, kind)                                                                \
-    job->levels_of = frame_arena_take(&job->arena, (job->count + 1) * sizeof(size_t));                      \
-    if (!job->levels_of) return FRAME_NO_MEMORY;                                                            \
-    for (size_t i = 0; i < job->count; i++) {                                                               \
-        const frame_status status = find(kind, job->list[i].name, "level", job->list[i].level, job->levels, \
-                                         job->level_count, sizeof *job->levels, &job->levels_of[i]);        \
-        if (status) return status;                                                                          \
+/* Of each part of a list the place of the part that it names in a field. */
+#define NAMED(list, count, found, kind, field_name, field, in, in_count)                                   \
+    job->found = frame_arena_take(&job->arena, (job->count + 1) * sizeof(size_t));                         \
+    if (!job->found) return FRAME_NO_MEMORY;                                                               \
+    for (size_t i = 0; i < job->count; i++) {                                                              \
+        const frame_status status = find(kind, job->list[i].name, field_name, job->list[i].field, job->in, \
+                                         job->in_count, sizeof *job->in, &job->found[i]);                  \
+        if (status) return status;                                                                         \
     }
+#define LEVELS(list, count, levels_of, kind) NAMED(list, count, levels_of, kind, "level", level, levels, level_count)
 
 static frame_status find_levels(frame_framing_job *job) {
     LEVELS(walls, wall_count, level_of_wall, "wall")
@@ -100,13 +104,9 @@ static frame_status find_levels(frame_framing_job *job) {
                                          job->levels, job->level_count, sizeof *job->levels, &job->roofs[i].level);
         if (status) return status;
     }
-    job->wall_of_opening = frame_arena_take(&job->arena, (job->opening_count + 1) * sizeof(size_t));
-    if (!job->wall_of_opening) return FRAME_NO_MEMORY;
-    for (size_t i = 0; i < job->opening_count; i++) {
-        const frame_status status = find("opening", job->openings[i].name, "wall", job->openings[i].wall, job->walls,
-                                         job->wall_count, sizeof *job->walls, &job->wall_of_opening[i]);
-        if (status) return status;
-    }
+    NAMED(openings, opening_count, wall_of_opening, "opening", "wall", wall, walls, wall_count)
+    NAMED(floor_openings, floor_opening_count, floor_of_opening, "floor opening", "floor", floor, floors, floor_count)
+    NAMED(stairs, stair_count, opening_of_stair, "stair", "opening", opening, floor_openings, floor_opening_count)
     return FRAME_OK;
 }
 
@@ -169,6 +169,8 @@ frame_status frame_framing_read(frame_framing_job *job) {
     if (!status) status = read_walls(job);
     if (!status) status = read_openings(job);
     if (!status) status = read_floors(job);
+    if (!status) status = read_floor_openings(job);
+    if (!status) status = read_stairs(job);
     if (!status) status = read_beams(job);
     if (!status) status = read_posts(job);
     if (!status) status = read_loads(job);

@@ -72,6 +72,7 @@ static frame_status add_lines(frame_framing_job *job, size_t r) {
                             .x = {from.x_in, to.x_in},
                             .y = {from.y_in, to.y_in},
                             .reach = 1,
+                            .foot = job->levels[shape->level].base_in + job->levels[shape->level].height_in,
                             .board = kind == FRAME_BEARER_RIDGE && shape->roof.ridge == FRAME_SITE_RIDGE_BOARD},
             &shape->line_bearers[i]);
         if (status) return status;

@@ -243,7 +243,8 @@ static frame_status go_down(frame_framing_job *job, const frame_bearer *bearer, 
         const frame_upright *upright = &FRAME_ITEM(frame_upright, *uprights, i);
         double x, y, at;
         frame_bearer_point(bearer, upright->s, &x, &y);
-        const size_t under = frame_bearer_under(job, x, y, bearer->tier, -1, &at);
+        const frame_below below = {-1, bearer->tier, bearer->bottom, FRAME_STOREY_GAP};
+        const size_t under = frame_bearer_under(job, x, y, &below, &at);
         const size_t over = frame_floor_over(job, level, x, y, 0);
         if (under != FRAME_NOBODY) {
             status = frame_deliver(job, FRAME_BEARER_WALL, bearer->name, under, at, x, y, &upright->load);

@@ -136,7 +136,9 @@ static frame_status list_option(frame_framing_job *job, const char *name, const 
 
 static size_t gather(frame_framing_job *job, const frame_line_beam *beam, option *options) {
     size_t count = 0;
-    const int32_t least = beam->plies == FRAME_NOT_GIVEN_INT ? 1 : beam->plies,
+    const int32_t least = beam->plies != FRAME_NOT_GIVEN_INT ? beam->plies
+                          : beam->least_plies > 1            ? beam->least_plies
+                                                             : 1,
                   most = beam->plies == FRAME_NOT_GIVEN_INT ? beam->most_plies : beam->plies;
     for (size_t s = 0; s < (open_size(beam->size) ? sizeof tried / sizeof *tried : 1); s++)
         for (int32_t plies = least; plies <= most && count < MOST_OPTIONS; plies++) {

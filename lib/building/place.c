@@ -231,6 +231,7 @@ frame_status frame_framing_place(frame_framing_job *job) {
     if (!status) status = frame_place_floors(job);
     if (!status) status = frame_place_walls(job);
     if (!status) status = frame_place_roofs(job);
+    if (!status) status = frame_place_stairs(job);
     if (!status) status = frame_place_gangs(job);
     return status ? status : frame_place_prove(job);
 }

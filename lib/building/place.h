@@ -10,6 +10,10 @@ typedef struct frame_place {
     double x, y, z, cosine, sine;
 } frame_place;
 
+/* A stair laid out, and where it lies: along its run, from the face of its first riser. */
+frame_status frame_stair_solve(const frame_framing_job *job, size_t stair, frame_stairs **made);
+frame_place frame_stair_place(const frame_framing_job *job, size_t stair, double run);
+
 /* A stick to be kept: the job takes it, also when it fails. */
 typedef struct frame_placed_stick {
     frame_stick *stick;
@@ -27,6 +31,7 @@ frame_status frame_place_or_note(frame_framing_job *job, frame_status status, co
 
 frame_status frame_place_walls(frame_framing_job *job);
 frame_status frame_place_floors(frame_framing_job *job);
+frame_status frame_place_stairs(frame_framing_job *job);
 frame_status frame_place_beams(frame_framing_job *job);
 frame_status frame_place_posts(frame_framing_job *job);
 frame_status frame_place_roofs(frame_framing_job *job);

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "base/error.h"
+#include "building/floor_plane.h"
 #include "building/place.h"
 #include "material/lumber.h"
 
@@ -16,29 +17,40 @@ static frame_status plain_stick(frame_framing_job *job, const frame_stick_in *in
 }
 
 /* All pieces of a layout of the room that knows how, each a stick. */
-#define PIECES(kind_of, the_part, the_stage)                                                              \
-    static frame_status kind_of##_pieces(frame_framing_job *job, size_t i, const frame_##kind_of *layout, \
-                                         const frame_place *at) {                                         \
-        const frame_part_##kind_of *part = &job->the_part[i];                                             \
-        frame_status status = FRAME_OK;                                                                   \
-        for (size_t p = 0; p < frame_##kind_of##_piece_count(layout) && !status; p++) {                   \
-            frame_##kind_of##_piece piece;                                                                \
-            frame_##kind_of##_piece_at(layout, p, &piece);                                                \
-            frame_placed_stick placed = {.name = frame_word_text("piece_kind", piece.kind),               \
-                                         .of = part->name,                                                \
-                                         .level = part->level,                                            \
-                                         .section = piece.section,                                        \
-                                         .size = piece.size,                                              \
-                                         .species = part->species,                                        \
-                                         .grade = part->grade,                                            \
-                                         .stage = the_stage};                                             \
-            status = frame_##kind_of##_stick(layout, p, &placed.stick);                                   \
-            if (!status) status = frame_place_stick(job, at, &placed);                                    \
-        }                                                                                                 \
-        return status;                                                                                    \
+#define PIECES(layout_of, part_of, list, the_stage)                                                           \
+    static frame_status layout_of##_pieces(frame_framing_job *job, size_t i, const frame_##layout_of *layout, \
+                                           const frame_place *at) {                                           \
+        const frame_placed_stick facts = {.of = job->list[i].name,                                            \
+                                          .level = level_of_##part_of(job, i),                                \
+                                          .species = job->list[i].species,                                    \
+                                          .grade = job->list[i].grade,                                        \
+                                          .stage = the_stage};                                                \
+        frame_status status = FRAME_OK;                                                                       \
+        for (size_t p = 0; p < frame_##layout_of##_piece_count(layout) && !status; p++) {                     \
+            frame_##layout_of##_piece piece;                                                                  \
+            frame_placed_stick placed = facts;                                                                \
+            frame_##layout_of##_piece_at(layout, p, &piece);                                                  \
+            placed.name = frame_word_text("piece_kind", piece.kind);                                          \
+            placed.section = piece.section;                                                                   \
+            placed.size = piece.size;                                                                         \
+            status = frame_##layout_of##_stick(layout, p, &placed.stick);                                     \
+            if (!status) status = frame_place_stick(job, at, &placed);                                        \
+        }                                                                                                     \
+        return status;                                                                                        \
     }
-PIECES(floor, floors, FRAME_STAGE_FLOOR)
-PIECES(wall, walls, FRAME_STAGE_WALLS)
+
+static const char *level_of_floor(const frame_framing_job *job, size_t i) {
+    return job->floors[i].level;
+}
+static const char *level_of_wall(const frame_framing_job *job, size_t i) {
+    return job->walls[i].level;
+}
+static const char *level_of_stair(const frame_framing_job *job, size_t i) {
+    return job->floors[job->floor_of_opening[job->opening_of_stair[i]]].level;
+}
+PIECES(floor, floor, floors, FRAME_STAGE_FLOOR)
+PIECES(wall, wall, walls, FRAME_STAGE_WALLS)
+PIECES(stairs, stair, stairs, FRAME_STAGE_STAIRS)
 
 /* -- posts -- */
 
@@ -150,6 +162,28 @@ static void double_joists(const frame_framing_job *job, size_t i, frame_floor_in
     in->walls = in->wall_count ? walls : NULL;
 }
 
+/* The openings in axes of the layout: x along the joists, y across them from its right. */
+static frame_status open_floor(const frame_framing_job *job, size_t i, frame_floor_in *in, frame_floor_opening **made) {
+    const frame_floor_plane p = frame_floor_plane_of(&job->floors[i]);
+    *made = frame_take(sizeof **made * (job->floor_opening_count + 1));
+    if (!*made) return FRAME_NO_MEMORY;
+    for (size_t k = 0; k < job->floor_opening_count; k++) {
+        const frame_floor_edges *e = &job->floor_edges[k];
+        if (job->floor_of_opening[k] != i) continue;
+        frame_floor_opening *opening = &(*made)[in->opening_count++];
+        frame_floor_opening_init(opening);
+        opening->name = job->floor_openings[k].name;
+        opening->x_in = e->v[0] - p.v0;
+        opening->y_in = p.along_x ? e->u[0] - p.u0 : p.u1 - e->u[1];
+        opening->length_in = e->v[1] - e->v[0];
+        opening->width_in = e->u[1] - e->u[0];
+        opening->header_plies = e->header_plies;
+        opening->trimmer_plies = e->trimmer_plies;
+    }
+    in->openings = in->opening_count ? *made : NULL;
+    return FRAME_OK;
+}
+
 /* What the joists bear on between their ends is told to the layout, so that it can lap them there. */
 static frame_status one_floor(frame_framing_job *job, size_t i) {
     const frame_part_floor *part = &job->floors[i];
@@ -186,7 +220,10 @@ static frame_status one_floor(frame_framing_job *job, size_t i) {
     if (in.far_end == FRAME_NOT_GIVEN_INT) in.far_end = FRAME_JOIST_END_FREE;
     in.beams = in.beam_count ? under : NULL;
     frame_array_give(&supports);
+    frame_floor_opening *openings = NULL;
+    if (!status) status = open_floor(job, i, &in, &openings);
     if (!status) status = frame_floor_solve(&in, &layout, NULL);
+    frame_give(openings);
     if (status) return status;
     const frame_place at = place_of_floor(job, i, depth);
     status = floor_pieces(job, i, layout, &at);
@@ -204,10 +241,9 @@ frame_status frame_place_floors(frame_framing_job *job) {
 
 /* -- walls -- */
 
-static frame_status keep_view(frame_framing_job *job, const char *name, const frame_wall *layout) {
-    frame_framing_view view = {NULL, frame_answer_text(job->answer, name)};
-    const frame_status status = frame_wall_drawing(layout, &view.drawing);
-    if (status) return status;
+/* The drawing is the view's from here on, also when it fails. */
+static frame_status keep_view(frame_framing_job *job, const char *name, frame_drawing *drawing) {
+    const frame_framing_view view = {drawing, name};
     if (view.name && frame_array_push(&job->inside->views, &view)) return FRAME_OK;
     frame_drawing_free(view.drawing);
     return FRAME_NO_MEMORY;
@@ -217,6 +253,7 @@ static frame_status one_wall(frame_framing_job *job, size_t w) {
     const frame_part_wall *part = &job->walls[w];
     frame_wall_in in;
     frame_wall *layout;
+    frame_drawing *drawing;
     if (part->existing) return FRAME_OK;
     frame_wall_opening *openings = frame_take(sizeof *openings * (job->opening_count + 1));
     if (!openings) return FRAME_NO_MEMORY;
@@ -228,7 +265,8 @@ static frame_status one_wall(frame_framing_job *job, size_t w) {
                             (part->to_x_in - part->from_x_in) / in.length_in,
                             (part->to_y_in - part->from_y_in) / in.length_in};
     status = wall_pieces(job, w, layout, &at);
-    if (!status) status = keep_view(job, part->name, layout);
+    if (!status) status = frame_wall_drawing(layout, &drawing);
+    if (!status) status = keep_view(job, frame_framing_text(job, "%s, from outside", part->name), drawing);
     frame_wall_free(layout);
     return status;
 }
@@ -236,6 +274,32 @@ static frame_status one_wall(frame_framing_job *job, size_t w) {
 frame_status frame_place_walls(frame_framing_job *job) {
     for (size_t w = 0; w < job->wall_count; w++) {
         const frame_status status = frame_place_or_note(job, one_wall(job, w), job->walls[w].name);
+        if (status) return status;
+    }
+    return FRAME_OK;
+}
+
+/* -- stairs -- */
+
+static frame_status one_stair(frame_framing_job *job, size_t i) {
+    frame_stairs *layout;
+    frame_stairs_out out;
+    frame_drawing *drawing;
+    frame_status status = frame_stair_solve(job, i, &layout);
+    if (status) return status;
+    frame_stairs_result(layout, &out);
+    const frame_place at = frame_stair_place(job, i, out.total_run_in);
+    status = stairs_pieces(job, i, layout, &at);
+    if (!status) status = frame_stairs_drawing(layout, &drawing);
+    if (!status)
+        status = keep_view(job, frame_framing_text(job, "%s, from its right side", job->stairs[i].name), drawing);
+    frame_stairs_free(layout);
+    return status;
+}
+
+frame_status frame_place_stairs(frame_framing_job *job) {
+    for (size_t i = 0; i < job->stair_count; i++) {
+        const frame_status status = frame_place_or_note(job, one_stair(job, i), job->stairs[i].name);
         if (status) return status;
     }
     return FRAME_OK;

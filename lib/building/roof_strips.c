@@ -73,8 +73,11 @@ frame_status frame_roof_face_hand(const frame_roof_face *f, const char *name, si
     } else if (found != FRAME_NOBODY && line.kind == FRAME_LINE_WALL) {
         bearer = frame_bearer_beside(f->job, x, y, &s);
     } else {
-        bearer = frame_bearer_under(f->job, x, y, frame_framing_tier(f->job, f->shape->level, FRAME_TIER_ROOF_POST),
-                                    frame_framing_tier(f->job, f->shape->level, FRAME_TIER_TOP_POST), &s);
+        const frame_part_level *level = &f->job->levels[f->shape->level];
+        const frame_below below = {frame_framing_tier(f->job, f->shape->level, FRAME_TIER_TOP_POST),
+                                   frame_framing_tier(f->job, f->shape->level, FRAME_TIER_ROOF_POST),
+                                   level->base_in + level->height_in, FRAME_STOREY_GAP};
+        bearer = frame_bearer_under(f->job, x, y, &below, &s);
     }
     return frame_deliver(f->job, FRAME_BEARER_RAFTERS, name, bearer, s, x, y, load);
 }

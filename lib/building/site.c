@@ -17,16 +17,24 @@ CHECK(level)
 CHECK(wall)
 CHECK(opening)
 CHECK(floor)
+CHECK(floor_opening)
+CHECK(stair)
 CHECK(beam)
 CHECK(post)
 CHECK(roof)
 CHECK(load)
 
 const frame_site_list frame_site_lists[FRAME_SITE_PARTS] = {
-    {"levels", &frame_part_level_facts, check_level},       {"walls", &frame_part_wall_facts, check_wall},
-    {"openings", &frame_part_opening_facts, check_opening}, {"floors", &frame_part_floor_facts, check_floor},
-    {"beams", &frame_part_beam_facts, check_beam},          {"posts", &frame_part_post_facts, check_post},
-    {"roofs", &frame_part_roof_facts, check_roof},          {"loads", &frame_part_load_facts, check_load},
+    {"levels", &frame_part_level_facts, check_level},
+    {"walls", &frame_part_wall_facts, check_wall},
+    {"openings", &frame_part_opening_facts, check_opening},
+    {"floors", &frame_part_floor_facts, check_floor},
+    {"floor_openings", &frame_part_floor_opening_facts, check_floor_opening},
+    {"stairs", &frame_part_stair_facts, check_stair},
+    {"beams", &frame_part_beam_facts, check_beam},
+    {"posts", &frame_part_post_facts, check_post},
+    {"roofs", &frame_part_roof_facts, check_roof},
+    {"loads", &frame_part_load_facts, check_load},
 };
 
 frame_site *frame_site_blank(void) {
@@ -125,6 +133,12 @@ frame_status frame_site_opening(frame_site *site, const frame_part_opening *in) 
 }
 frame_status frame_site_floor(frame_site *site, const frame_part_floor *in) {
     return add(site, FRAME_SITE_FLOORS, in);
+}
+frame_status frame_site_floor_opening(frame_site *site, const frame_part_floor_opening *in) {
+    return add(site, FRAME_SITE_FLOOR_OPENINGS, in);
+}
+frame_status frame_site_stair(frame_site *site, const frame_part_stair *in) {
+    return add(site, FRAME_SITE_STAIRS, in);
 }
 frame_status frame_site_beam(frame_site *site, const frame_part_beam *in) {
     return add(site, FRAME_SITE_BEAMS, in);

@@ -18,6 +18,8 @@ static frame_status read_part(frame_json *json, frame_site *site, frame_site_par
         frame_part_wall wall;
         frame_part_opening opening;
         frame_part_floor floor;
+        frame_part_floor_opening floor_opening;
+        frame_part_stair stair;
         frame_part_beam beam;
         frame_part_post post;
         frame_part_roof roof;

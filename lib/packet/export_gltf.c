@@ -187,8 +187,8 @@ static frame_status one_stick(gltf *g, size_t i) {
 }
 
 /* One shade of wood for each stage. */
-static const char *const shades[] = {"0.55, 0.42, 0.27", "0.78, 0.62, 0.40", "0.90, 0.78, 0.56", "0.62, 0.47, 0.33",
-                                     "0.84, 0.69, 0.48"};
+static const char *const shades[] = {"0.55, 0.42, 0.27", "0.78, 0.62, 0.40", "0.90, 0.78, 0.56",
+                                     "0.62, 0.47, 0.33", "0.84, 0.69, 0.48", "0.70, 0.52, 0.31"};
 
 static void put_together(gltf *g, size_t count, frame_text *into) {
     /* The root turns z up into glTF's y up. */
@@ -204,7 +204,7 @@ static void put_together(gltf *g, size_t count, frame_text *into) {
     frame_text_add(into, "\n ],\n \"meshes\": [");
     frame_text_add(into, frame_text_chars(g->meshes));
     frame_text_add(into, "\n ],\n \"materials\": [");
-    for (int i = 0; i < 5; i++)
+    for (int i = 0; i < (int)(sizeof shades / sizeof *shades); i++)
         frame_text_addf(
             into,
             "%s\n  {\"name\": \"%s\", \"pbrMetallicRoughness\": {\"baseColorFactor\": [%s, 1], \"metallicFactor\": 0, "

@@ -205,12 +205,10 @@ static frame_status walls(frame_site_page *page) {
     frame_status status = FRAME_OK;
     for (size_t i = 0; i < page->inside->views.count && !status; i++) {
         const frame_framing_view *view = &FRAME_ITEM(frame_framing_view, page->inside->views, i);
-        char name[160];
-        snprintf(name, sizeof name, "%.120s, from outside", view->name);
         frame_text_add(page->into, "<article class=\"find\"><h3>");
-        frame_text_add_xml(page->into, name);
+        frame_text_add_xml(page->into, view->name);
         frame_text_add(page->into, "</h3>\n");
-        status = frame_site_drawing(page, view->drawing, name, 4);
+        status = frame_site_drawing(page, view->drawing, view->name, 4);
         frame_text_add(page->into, "</article>\n");
     }
     return status;

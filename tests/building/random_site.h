@@ -23,6 +23,7 @@ static inline int toss(dice *d, int sides) {
 typedef struct plan {
     double width, depth, height, snow, slope, overhang, roof_dead;
     int hip, beam_ridge, on_posts, windows, deck;
+    double well[4]; /* an opening in the floor: x from and to, y from and to; none where all are 0 */
 } plan;
 
 static inline plan random_plan(dice *d) {
@@ -39,6 +40,11 @@ static inline plan random_plan(dice *d) {
     p.on_posts = toss(d, 2);
     p.windows = toss(d, 3);
     p.deck = toss(d, 2);
+    for (int i = 0; i < 4; i++) p.well[i] = 0;
+    if (p.on_posts && toss(d, 2)) { /* between the front and the middle beam, or over the middle one */
+        p.well[0] = roll(d, 6, p.width / 2), p.well[1] = p.well[0] + roll(d, 12, 80);
+        p.well[2] = roll(d, 8, p.depth / 2), p.well[3] = p.well[2] + roll(d, 12, p.depth / 2 - 20);
+    }
     return p;
 }
 
@@ -141,6 +147,13 @@ static inline int add_floor(frame_site *site, const plan *p) {
     of_wood(&floor.species, &floor.grade);
     floor.size = FRAME_SIZE(2, 10);
     SITE_CALL(frame_site_floor(site, &floor));
+    if (p->well[1] > 0) {
+        frame_part_floor_opening well;
+        frame_part_floor_opening_init(&well);
+        well.name = "well", well.floor = "floor";
+        well.from_x_in = p->well[0], well.to_x_in = p->well[1], well.from_y_in = p->well[2], well.to_y_in = p->well[3];
+        SITE_CALL(frame_site_floor_opening(site, &well));
+    }
     const double at[3] = {2.75, p->depth / 2, p->depth - 2.75};
     static const char *const beams[3] = {"front beam", "middle beam", "back beam"};
     for (int b = 0; b < 3; b++) {

@@ -23,11 +23,11 @@ static int random_count(void) {
 
 /* The loads that lie on a plan, by its areas. */
 static void expect_loads(const plan *p, const frame_framing_out *out) {
-    const double over = p->overhang;
+    const double over = p->overhang, well = (p->well[1] - p->well[0]) * (p->well[3] - p->well[2]);
     const double roof = p->hip ? (p->width + 2 * over) * (p->depth + 2 * over) : p->width * (p->depth + 2 * over);
     ck_assert_double_eq_tol(out->snow_lb, p->snow * roof / 144, 1e-9 * (1 + out->snow_lb));
     ck_assert_double_eq_tol(out->roof_live_lb, 20 * roof / 144, 1e-9 * (1 + out->roof_live_lb));
-    ck_assert_double_eq_tol(out->live_lb, p->on_posts ? 40 * p->width * p->depth / 144 : 0, 1e-6);
+    ck_assert_double_eq_tol(out->live_lb, p->on_posts ? 40 * (p->width * p->depth - well) / 144 : 0, 1e-6);
     ck_assert_double_gt(out->dead_lb, p->roof_dead * sqrt(1 + p->slope * p->slope) * roof / 144);
 }
 
@@ -325,6 +325,118 @@ START_TEST(the_lower_edge_is_not_held) {
 }
 END_TEST
 
+/* A stair well in a loft's floor, by hand: tails of 5 ft and less, half of each on the header, half of the header on
+ * each trimmer; the stair's upper half on the header it arrives at. */
+static const char loft[] =
+    "{\"name\": \"loft\", \"ground_snow_psf\": 0, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
+    "\"levels\": [{\"name\": \"main\", \"base_in\": 0, \"height_in\": 97}, {\"name\": \"loft\", \"base_in\": 107, "
+    "\"height_in\": 90}],"
+    "\"walls\": ["
+    "{\"name\": \"front\", \"level\": \"main\", \"from_x_in\": 0, \"from_y_in\": 0, \"to_x_in\": 240, \"to_y_in\": 0, "
+    "\"size\": \"2x6\", \"species\": \"SPF\", \"grade\": \"No.2\"},"
+    "{\"name\": \"back\", \"level\": \"main\", \"from_x_in\": 240, \"from_y_in\": 168, \"to_x_in\": 0, \"to_y_in\": "
+    "168, \"size\": \"2x6\", \"species\": \"SPF\", \"grade\": \"No.2\"}],"
+    "\"floors\": [{\"name\": \"loft floor\", \"level\": \"loft\", \"from_x_in\": 0, \"from_y_in\": 0, \"to_x_in\": "
+    "240, \"to_y_in\": 168,"
+    "\"live_psf\": 40, \"along\": \"y\", \"size\": \"2x10\", \"species\": \"SPF\", \"grade\": \"No.2\"}],"
+    "\"floor_openings\": [{\"name\": \"well\", \"floor\": \"loft floor\", \"from_x_in\": %d, \"from_y_in\": 30, "
+    "\"to_x_in\": %d, \"to_y_in\": 150}],"
+    "\"stairs\": [{\"name\": \"stair\", \"opening\": \"well\", \"foot_in\": 0, \"head\": \"high y\", \"species\": "
+    "\"SPF\", \"grade\": \"No.2\"}]}";
+
+static double live_on(frame_framing *framing, const char *of, const char *on) {
+    double sum = 0;
+    for (size_t i = 0; i < frame_framing_load_count(framing); i++) {
+        frame_framing_load load;
+        frame_framing_load_at(framing, i, &load);
+        if (!strcmp(load.of, of) && !strcmp(load.on, on)) sum += load.live_lb;
+    }
+    return sum;
+}
+
+START_TEST(a_stair_well_by_hand) {
+    char text[sizeof loft + 40];
+    frame_framing_in in;
+    frame_framing *framing;
+    frame_framing_out out;
+    snprintf(text, sizeof text, loft, 100, 140);
+    frame_framing_in_init(&in);
+    in.description = text;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    frame_framing_result(framing, &out);
+    ck_assert_double_lt(out.balance, 1e-12);
+    /* Walls bear in the middle of their plates, 2-3/4 in from their outsides: a tail of 30 in turns about that line. */
+    const double tails = 40.0 / 144 * 40 * 30 * (15 - 2.75) / (30 - 2.75);
+    const double far_tails = 40.0 / 144 * 40 * 18 * (9 - 2.75) / (18 - 2.75);
+    ck_assert_double_eq_tol(live_on(framing, "loft floor", "well, header joist, near end"), tails, 1e-6);
+    ck_assert_double_eq_tol(live_on(framing, "loft floor", "well, header joist, far end"), far_tails, 1e-6);
+    /* 107 in in 14 risers of 7-5/8 in: half of the stair's load at its head, half at its foot. */
+    const double at_head = live_on(framing, "stair", "well, header joist, far end");
+    ck_assert_double_eq_tol(at_head, live_on(framing, "stair", "stair"), 1e-9);
+    ck_assert_double_eq_tol(at_head, 40 * 36 * 130 / 144.0 / 2, 1e-6); /* 13 treads of 10 in */
+    /* Joists stand at 96, 112, 128 and 144 in: their strips' middles in the well, by the lever to its far side at 140.
+     */
+    const double middles[4] = {102, 112, 128, 138}, widths[4] = {4, 16, 16, 4};
+    double far_side = at_head / 2;
+    for (int i = 0; i < 4; i++) far_side += far_tails * widths[i] / 40 * (middles[i] - 100) / 40;
+    ck_assert_double_eq_tol(live_on(framing, "well, header joist, far end", "well, trimmer, far side"), far_side, 1e-6);
+    ck_assert_double_eq_tol(live_on(framing, "well, header joist, far end", "well, trimmer, near side"),
+                            far_tails + at_head - far_side, 1e-6);
+    ck_assert_int_eq(out.fits, 1);
+    size_t sticks = 0;
+    for (size_t i = 0; i < frame_framing_stick_count(framing); i++) {
+        frame_framing_stick stick;
+        frame_framing_stick_at(framing, i, &stick);
+        sticks +=
+            !strcmp(stick.of, "stair") || !strcmp(stick.name, "header joist") || !strcmp(stick.name, "trimmer joist");
+    }
+    ck_assert_uint_gt(sticks, 20);
+    frame_framing_free(framing);
+}
+END_TEST
+
+static void expect_refusal(int from, int to, frame_status status, const char *message) {
+    char text[sizeof loft + 40];
+    frame_framing_in in;
+    frame_framing *framing;
+    snprintf(text, sizeof text, loft, from, to);
+    frame_framing_in_init(&in);
+    in.description = text;
+    ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), status);
+    ck_assert_msg(strstr(frame_error_text(), message) != NULL, "%s", frame_error_text());
+}
+
+START_TEST(wells_that_cannot_be) {
+    expect_refusal(0, 40, FRAME_IMPOSSIBLE, "floor opening well: it does not lie inside floor loft floor");
+    expect_refusal(100, 101, FRAME_IMPOSSIBLE, "less than 3 in");
+    expect_refusal(100, 130, FRAME_IMPOSSIBLE, "width_in");
+}
+END_TEST
+
+/* A post on nothing but a beam a storey below it is carried by nothing: the beam is not its neighbour. */
+START_TEST(no_storey_is_jumped) {
+    static const char json[] =
+        "{\"name\": \"high\", \"ground_snow_psf\": 0, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
+        "\"levels\": [{\"name\": \"low\", \"base_in\": 0, \"height_in\": 96}, {\"name\": \"high\", \"base_in\": 108, "
+        "\"height_in\": 96}],"
+        "\"beams\": [{\"name\": \"girder\", \"level\": \"low\", \"from_x_in\": 0, \"from_y_in\": 0, \"to_x_in\": 96,"
+        "\"to_y_in\": 0, \"size\": \"2x12\", \"plies\": 2, \"species\": \"SPF\", \"grade\": \"No.2\"}],"
+        "\"loads\": [{\"name\": \"tank\", \"level\": \"high\", \"x_in\": 48, \"y_in\": 0, \"live_lb\": 500, "
+        "\"on_floor\": true}]}";
+    frame_framing_in in;
+    frame_framing *framing;
+    frame_framing_out out;
+    frame_framing_in_init(&in);
+    in.description = json, in.sticks = 0;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    frame_framing_result(framing, &out);
+    ck_assert_int_eq(out.passes, 0);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_FRAMING_CAUTION_NOTHING));
+    ck_assert_double_eq_tol(live_on(framing, "tank", "nothing"), 500, 1e-9);
+    frame_framing_free(framing);
+}
+END_TEST
+
 START_TEST(parts_name_others_that_are_there) {
     dice d = {9};
     const plan p = random_plan(&d);
@@ -353,6 +465,9 @@ int main(void) {
     tcase_add_test(tests, fewest_sizes_is_one_size);
     tcase_add_test(tests, a_stud_taken_out);
     tcase_add_test(tests, the_lower_edge_is_not_held);
+    tcase_add_test(tests, a_stair_well_by_hand);
+    tcase_add_test(tests, wells_that_cannot_be);
+    tcase_add_test(tests, no_storey_is_jumped);
     tcase_add_test(tests, parts_name_others_that_are_there);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);

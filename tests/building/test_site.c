@@ -146,7 +146,8 @@ END_TEST
 
 /* Each field of every kind of part, wrong once: refused, with the field's own name. */
 START_TEST(each_field_wrong_once) {
-    static const char *const parts[] = {"level", "wall", "opening", "floor", "beam", "post", "roof", "load"};
+    static const char *const parts[] = {"level", "wall", "opening", "floor", "floor_opening",
+                                        "stair", "beam", "post",    "roof",  "load"};
     for (size_t p = 0; p < sizeof parts / sizeof *parts; p++) {
         char name[40];
         snprintf(name, sizeof name, "part_%s", parts[p]);

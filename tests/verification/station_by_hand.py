@@ -36,17 +36,19 @@ snow = 0.7 * 1.0 * 1.2 * 1.0 * 40
 # house), three outer corners more, one inner corner less.
 boathouse = 24 * 16 + 10 * 10 + (14 + 10 + 26 + 24 + 16) * 1 + 3 - 1
 cabin = 20 * (12 + 2 * 16 / 12)
-deck = 14 * 10
+# Openings: a hatch of 30 x 24 in, a well of 38 x 60 in with a stair of 36 in: 34 in in 5 risers of 6.8 in, 4 treads of 24 - 2 x 6.8 in.
+hatch, well, stair = 30 * 24 / 144, 38 * 60 / 144, 3 * 4 * (24 - 2 * 6.8) / 12
+floor, deck = 20 * 12 - hatch, 14 * 10 - well
 expect("snow on all", figures["snow_lb"], snow * (boathouse + cabin) + 40 * deck)
 expect("roof live load on all", figures["roof_live_lb"], 20 * (boathouse + cabin))
-expect("floor live load", figures["live_lb"], 40 * (20 * 12 + deck))
+expect("floor live load", figures["live_lb"], 40 * (floor + deck + stair))
 expect("wind", figures["wind_lb"], -18 * (boathouse + cabin))
 for kind in ("dead", "live", "roof_live", "snow", "wind"):
     expect(kind + " down to the ground", figures["ground_%s_lb" % kind], figures["%s_lb" % kind])
 
 # The dead load: roofs along their slopes, floors, walls on their faces, and the weight of beams and posts, which the list of loads names.
 roofs = 12 * boathouse * math.sqrt(1 + 0.5**2) + 12 * cabin * math.sqrt(1 + (7 / 12) ** 2)
-floors = 10 * (240 + deck)
+floors = 10 * (floor + deck + stair)
 walls = 10 * 9 * (173.5 + 114.5 + 301 + 288 + 181) / 12 + 10 * 97.125 / 12 * (240 + 240 + 133 + 133) / 12
 rest = figures["dead_lb"] - roofs - floors - walls
 # Beams and posts at 62.4 G/(1 + 0.108 G) 1.12 pcf: SPF 0.42, DFL 0.50, Hem-Fir 0.43; their volumes from the list of sticks.
@@ -75,6 +77,10 @@ expect("cabin joists", check("cabin floor, joists, 2x8")["ratio"], M / S / (875 
 # Deck joists, 2x8 Hem-Fir No.2, wet and incised: F_b 850, C_F 1.2, C_M 1 as F_b C_F is under 1150, C_i 0.8, C_r 1.15; D + 0.75 (L + S), C_D 1.15.
 M = (10 + 0.75 * 40 + 0.75 * 40) * 16 / 12 * (96 / 12) ** 2 / 8 * 12
 expect("deck joists", check("landing deck, joists, 2x8")["ratio"], M / S / (850 * 1.15 * 1.2 * 0.8 * 1.15))
+
+# The header joist at the head of the swimmers' stair: half of the stair.
+head = [l for l in made["loads"] if l["of"] == "swimmers' stair" and l["on"].startswith("swimmers' well, header joist")]
+expect("the stair's head", sum(l["live_lb"] for l in head), 40 * stair / 2)
 
 # A post: 6x6 DFL No.1 (table 4D): F_c 1000, E_min 580,000; C_P by NDS 3.7.1 with c 0.8; load and height from the lists.
 name = "cabin beam, forest side, post 2"
