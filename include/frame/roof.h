@@ -8,5 +8,7 @@
 #include <frame/roof/plans.h>
 #include <frame/roof/framing.h>
 #include <frame/roof/singles.h>
+#include <frame/roof/details.h>
+#include <frame/roof/edges.h>
 
 #endif

@@ -73,11 +73,4 @@ frame_status frame_brace_stick(const frame_brace_in *given, frame_stick **stick)
     return frame_stick_new(&facts, stick);
 }
 
-frame_status frame_brace_drawing(const frame_brace_in *in, frame_drawing **drawing) {
-    frame_stick *stick;
-    frame_status status = frame_brace_stick(in, &stick);
-    if (status) return status;
-    status = frame_stick_drawing(stick, drawing);
-    frame_stick_free(stick);
-    return status;
-}
+FRAME_DRAW_STICK(brace);

@@ -23,3 +23,18 @@ void frame_cut_list_notch(frame_cut_list *list, size_t planes, int32_t number, f
         list->planes[i].notch_kind = kind;
     }
 }
+
+frame_status frame_cut_list_stick(const frame_cut_list *list, const frame_cut_list_body *body, frame_stick **stick) {
+    frame_stick_in in;
+    frame_stick_in_init(&in);
+    in.name = body->name;
+    in.thickness_in = body->thickness, in.depth_in = body->depth;
+    in.start_x_in = body->from[0], in.start_y_in = body->from[1], in.start_z_in = body->from[2];
+    in.end_x_in = body->to[0], in.end_y_in = body->to[1], in.end_z_in = body->to[2];
+    in.crown_x = body->crown[0], in.crown_y = body->crown[1], in.crown_z = body->crown[2];
+    if (in.crown_x == 0 && in.crown_y == 0 && in.crown_z == 0) in.crown_z = 1;
+    in.axis_at = body->axis_at ? body->axis_at : FRAME_STICK_AXIS_CENTRE;
+    in.planes = list->count ? list->planes : NULL;
+    in.plane_count = list->count;
+    return frame_stick_new(&in, stick);
+}

@@ -1,5 +1,6 @@
 /* The hip by the handbook's formulas, and as a stick. What it shares with the valley is in hip_shape.c and hip_stick.c.
  */
+#include "roof/cut_list.h"
 #include "roof/hip.h"
 #include "roof_facts.h"
 #include "working/calculation.h"
@@ -64,11 +65,4 @@ frame_status frame_hip_stick(const frame_hip_in *given, frame_stick **stick) {
     return status ? status : frame_hip_make_stick(&facts, stick);
 }
 
-frame_status frame_hip_drawing(const frame_hip_in *in, frame_drawing **drawing) {
-    frame_stick *stick;
-    frame_status status = frame_hip_stick(in, &stick);
-    if (status) return status;
-    status = frame_stick_drawing(stick, drawing);
-    frame_stick_free(stick);
-    return status;
-}
+FRAME_DRAW_STICK(hip);

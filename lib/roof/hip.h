@@ -26,6 +26,10 @@ typedef struct frame_hip_facts {
     frame_unequal_eaves eaves;
     const char *name;
     frame_known known;
+    /* A broken hip has a foot in place of a tail: at the face of a ridge along side b's eave, or plumb. */
+    int foot;
+    int32_t foot_cut; /* a frame_broken_hip_end */
+    double foot_half; /* half of what the foot is cut against */
 } frame_hip_facts;
 
 #define FRAME_HIP_FIGURES(F) \

@@ -88,6 +88,17 @@ static void cut_head(const frame_hip_facts *in, shape *of) {
     }
 }
 
+/* The foot of a broken hip: against the face of the lower ridge, which runs along side b's eave, or square. */
+static void cut_foot(const frame_hip_facts *in, shape *of) {
+    const double *into = of->sides[1].in;
+    const double along[3] = {-into[0], -into[1], 0}, back[3] = {-1, 0, 0};
+    const double on_face[3] = {in->foot_half * into[0], in->foot_half * into[1], 0}, square[3] = {in->foot_half, 0, 0};
+    if (in->foot_cut == FRAME_BROKEN_HIP_END_RIDGE)
+        frame_cut_list_add(&of->cuts, FRAME_STICK_CHEEK_CUT, on_face, along, "foot cheek");
+    else
+        frame_cut_list_add(&of->cuts, FRAME_STICK_PLUMB_CUT, square, back, "foot plumb cut");
+}
+
 /* The outer face of each side's fascia. A hip keeps what lies inside of both; a valley what lies inside of either. */
 static void cut_tail(const frame_hip_facts *in, shape *of) {
     static const char *const labels[2] = {"tail cheek, side a", "tail cheek, side b"};
@@ -149,7 +160,10 @@ frame_status frame_hip_make_stick(const frame_hip_facts *in, frame_stick **stick
     place(in, &of);
     find_top(in, &of);
     cut_head(in, &of);
-    cut_tail(in, &of);
+    if (in->foot)
+        cut_foot(in, &of);
+    else
+        cut_tail(in, &of);
     add_backing(in, &of);
     cut_birdsmouth(in, &of);
     const double spare = in->depth_in * of.slope + 1; /* the axis reaches past every corner of the end cuts */

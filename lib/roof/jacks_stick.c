@@ -108,11 +108,4 @@ frame_status frame_jacks_stick(const frame_jacks_in *given, frame_stick **stick)
     return status ? status : make(&in, &shape, run, stick);
 }
 
-frame_status frame_jacks_drawing(const frame_jacks_in *in, frame_drawing **drawing) {
-    frame_stick *stick;
-    frame_status status = frame_jacks_stick(in, &stick);
-    if (status) return status;
-    status = frame_stick_drawing(stick, drawing);
-    frame_stick_free(stick);
-    return status;
-}
+FRAME_DRAW_STICK(jacks);

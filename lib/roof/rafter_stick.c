@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "base/error.h"
+#include "roof/cut_list.h"
 #include "roof/rafter.h"
 #include "roof_facts.h"
 
@@ -79,11 +80,4 @@ frame_status frame_rafter_stick(const frame_rafter_in *given, frame_stick **stic
     return frame_stick_new(&facts, stick);
 }
 
-frame_status frame_rafter_drawing(const frame_rafter_in *in, frame_drawing **drawing) {
-    frame_stick *stick;
-    frame_status status = frame_rafter_stick(in, &stick);
-    if (status) return status;
-    status = frame_stick_drawing(stick, drawing);
-    frame_stick_free(stick);
-    return status;
-}
+FRAME_DRAW_STICK(rafter);

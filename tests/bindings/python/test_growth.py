@@ -78,6 +78,8 @@ def make(handle):
     if handle == "passage":
         wall = frame.wall(**good.copy(good.INPUTS["wall"]))
         return wall.passage(way="across", edition="2021", x_in=24, z_in=50, width_in=4)
+    if handle == "contact":
+        return make("stick").contact(make("stick"))
     if handle == "saw_list":
         assembly = frame.assembly()
         assembly.add_stick(frame.rafter(**good.copy(good.INPUTS["rafter"])).stick(), "rafter", 0, 0, 0, 30)
