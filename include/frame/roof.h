@@ -10,5 +10,6 @@
 #include <frame/roof/singles.h>
 #include <frame/roof/details.h>
 #include <frame/roof/edges.h>
+#include <frame/roof/shapes.h>
 
 #endif
