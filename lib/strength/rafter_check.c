@@ -18,6 +18,7 @@ typedef struct sloped {
     double length, tail;              /* along the slope */
     double depth, cut_at, cut_length; /* of the birdsmouth, its place measured from the middle of the seat */
     double dead, roof_live, snow;
+    double pressed, lifted, tail_lifted; /* by wind */
 } sloped;
 
 static frame_status check_seat(const frame_rafter_check_in *in) {
@@ -78,6 +79,23 @@ static void find_loads(const frame_rafter_check_in *in, sloped *r, frame_working
                "roof live load: less of it on a foot of slope, and its share square to the rafter", "statics");
     FRAME_STEP(record, w_S, p_S * s_c / 12 * pow(c, 2), "plf", "snow, likewise", "statics");
     r->dead = w_D, r->roof_live = w_Lr, r->snow = w_S;
+    r->pressed = r->lifted = r->tail_lifted = 0;
+}
+
+/* Wind acts square to the roof, on all of its length. */
+static void find_wind(const frame_rafter_check_in *in, sloped *r, frame_working *record) {
+    const double s_c = in->spacing_in, on_tail = frame_or(in->overhang_wind_up_psf, in->wind_up_psf);
+    if (in->wind_down_psf > 0) {
+        FRAME_GIVEN(record, p_W, in->wind_down_psf, "psf", "wind that presses, at strength level");
+        FRAME_STEP(record, w_W, p_W * s_c / 12, "plf", "wind that presses", "statics");
+        r->pressed = w_W;
+    }
+    if (!(in->wind_up_psf > 0 || on_tail > 0)) return;
+    FRAME_GIVEN(record, p_U, in->wind_up_psf, "psf", "wind that lifts, at strength level");
+    FRAME_GIVEN(record, p_o, on_tail, "psf", "wind that lifts the overhang");
+    FRAME_STEP(record, w_U, p_U * s_c / 12, "plf", "wind that lifts, between plate and ridge", "statics");
+    FRAME_STEP(record, w_o, p_o * s_c / 12, "plf", "wind that lifts the overhang", "statics");
+    r->lifted = w_U, r->tail_lifted = w_o;
 }
 
 /* What member_check calls otherwise gets the name it has here. */
@@ -93,7 +111,7 @@ static frame_status within_rafter(frame_status status) {
         "lower_edge: the rafter is too slender; valid is a held edge, or R_B of at most 50 (NDS 3.3.3.7)");
 }
 
-static void set_member(const frame_rafter_check_in *in, const sloped *r, const frame_member_cut *cut,
+static void set_member(const frame_rafter_check_in *in, const sloped *r, int lifted, const frame_member_cut *cut,
                        frame_member_check_in *m) {
     frame_member_check_in_init(m);
     m->spans_in = &r->length, m->span_count = 1, m->left_overhang_in = r->tail;
@@ -104,6 +122,7 @@ static void set_member(const frame_rafter_check_in *in, const sloped *r, const f
     m->upper_edge = in->upper_edge, m->lower_edge = in->lower_edge;
     m->method = in->method, m->load_edition = in->load_edition;
     m->dead_plf = r->dead, m->roof_live_plf = r->roof_live, m->snow_plf = r->snow;
+    m->wind_plf = lifted ? -r->lifted : r->pressed;
     m->deflection_limit = in->deflection_limit, m->total_deflection_limit = in->total_deflection_limit;
     m->creep_factor = in->creep_factor;
 }
@@ -116,6 +135,18 @@ static void give_span(const frame_member_check_span *s, int32_t inner, frame_raf
     }
     out->span_deflection_ratio = ratio, out->span_moment_lb_in = s->max_moment_lb_in;
     out->live_deflection_in = s->deflection_live_in, out->total_deflection_in = s->deflection_total_in;
+}
+
+/* What tie-downs must hold: straight up, as the supports push. */
+static frame_status give_uplift(const frame_member_check *answer, const sloped *r, frame_rafter_check_out *out) {
+    double *const lifts[] = {&out->seat_uplift_lb, &out->ridge_uplift_lb};
+    for (size_t i = 0; i < 2; i++) {
+        frame_member_check_support support;
+        const frame_status status = frame_member_check_support_at(answer, i, &support);
+        if (status) return status;
+        *lifts[i] = fmax(fmax(*lifts[i], 0), -support.min_reaction_lb / r->cosine);
+    }
+    return FRAME_OK;
 }
 
 static frame_status give_member(const frame_member_check *answer, frame_member_check_out *m,
@@ -138,31 +169,78 @@ static frame_status give_member(const frame_member_check *answer, frame_member_c
     return FRAME_OK;
 }
 
-static frame_status check_member(const frame_rafter_check_in *in, const sloped *r, frame_member_check_out *m,
-                                 frame_rafter_check_out *out, frame_working *record) {
+static frame_status check_member(const frame_rafter_check_in *in, const sloped *r, int lifted,
+                                 frame_member_check_out *m, frame_rafter_check_out *out, frame_working *record) {
     frame_member_check_in check;
     frame_member_cut cut;
+    frame_beam_load tail;
     frame_member_check *answer = NULL;
     frame_member_cut_init(&cut);
+    frame_beam_load_init(&tail);
     cut.at_in = fmax(r->tail + r->cut_at, 0), cut.depth_in = r->depth, cut.length_in = r->cut_length;
-    set_member(in, r, &cut, &check);
-    FRAME_HEADING(record, "Span, overhang and birdsmouth");
+    set_member(in, r, lifted, &cut, &check);
+    tail.kind = FRAME_LOAD_WIND, tail.span = 0, tail.plf = r->lifted - r->tail_lifted;
+    if (lifted && r->tail > 0 && tail.plf != 0) check.loads = &tail, check.load_count = 1;
+    FRAME_HEADING(record,
+                  lifted ? "Span, overhang and birdsmouth under wind that lifts" : "Span, overhang and birdsmouth");
     if (record) FRAME_ENTER(record);
     frame_status status = within_rafter(frame_member_check_solve(&check, &answer, record));
     if (record) FRAME_LEAVE(record);
     if (!status) status = give_member(answer, m, out);
+    if (!status) status = give_uplift(answer, r, out);
     frame_member_check_free(answer);
     return status;
+}
+
+static void take_larger(double *mine, double other) {
+    if (frame_given(other) && !(*mine >= other)) *mine = other;
+}
+
+/* The same rafter with the wind that lifts: of every ratio the larger counts. */
+static frame_status check_lifted(const frame_rafter_check_in *in, const sloped *r, frame_member_check_out *m,
+                                 frame_rafter_check_out *out, frame_working *record) {
+    frame_rafter_check_out up = *out;
+    frame_member_check_out m_up;
+    if (!(r->lifted > 0 || r->tail_lifted > 0)) return FRAME_OK;
+    const frame_status status = check_member(in, r, 1, &m_up, &up, record);
+    if (status) return status;
+    out->lifted_ratio = up.ratio;
+    if (up.ratio > out->ratio) out->ratio = up.ratio, out->governs = up.governs;
+    if (up.bending_ratio > out->bending_ratio) out->combination = up.combination;
+    take_larger(&out->bending_ratio, up.bending_ratio), take_larger(&out->shear_ratio, up.shear_ratio);
+    take_larger(&out->notch_bending_ratio, up.notch_bending_ratio);
+    take_larger(&out->notch_shear_ratio, up.notch_shear_ratio);
+    if (up.span_deflection_ratio > out->span_deflection_ratio)
+        out->live_deflection_in = up.live_deflection_in, out->total_deflection_in = up.total_deflection_in;
+    take_larger(&out->span_deflection_ratio, up.span_deflection_ratio);
+    take_larger(&out->overhang_deflection_ratio, up.overhang_deflection_ratio);
+    take_larger(&out->deflection_ratio, up.deflection_ratio);
+    take_larger(&out->seat_uplift_lb, up.seat_uplift_lb), take_larger(&out->ridge_uplift_lb, up.ridge_uplift_lb);
+    out->plate_moment_lb_in = fmin(out->plate_moment_lb_in, up.plate_moment_lb_in);
+    m->cautions |= m_up.cautions;
+    return FRAME_OK;
+}
+
+/* Wind that presses lies on span and overhang as the rest does. */
+static double find_pressed_seat(const sloped *r, const frame_load_case *k, double w, frame_working *record) {
+    const double L = r->length, l_o = r->tail, c = r->cosine, w_W = r->pressed;
+    FRAME_TABLE(record, k_W, k->factor[FRAME_LOAD_WIND], "", "factor of wind", k->source);
+    FRAME_STEP(record, R_n, (w + k_W * w_W) / 12 * pow(L + l_o, 2) / (2 * L), "lb", "reaction square to the rafter",
+               "moments about the ridge");
+    FRAME_STEP(record, R_s, R_n / c, "lb", "load on the seat, straight down", "");
+    return R_s;
 }
 
 /* Span and overhang loaded all along: whatever lies anywhere adds to this reaction. The plate pushes straight up, so
  * that its share square to the rafter is what the beam needs. */
 static double find_seat_load(const sloped *r, const frame_load_case *k, frame_working *record) {
-    const double L = r->length, l_o = r->tail, c = r->cosine, w_D = r->dead, w_Lr = r->roof_live, w_S = r->snow;
+    const double L = r->length, l_o = r->tail, c = r->cosine, w_D = r->dead, w_Lr = r->roof_live, w_S = r->snow,
+                 w_W = r->pressed;
     FRAME_TABLE(record, k_D, k->factor[FRAME_LOAD_DEAD], "", "factor of dead load", k->source);
     FRAME_TABLE(record, k_Lr, k->factor[FRAME_LOAD_ROOF_LIVE], "", "factor of roof live load", k->source);
     FRAME_TABLE(record, k_S, k->factor[FRAME_LOAD_SNOW], "", "factor of snow", k->source);
-    FRAME_STEP(record, w, k_D * w_D + k_Lr * w_Lr + k_S * w_S, "plf", "load square to the rafter", "");
+    FRAME_STEP(record, w, k_D * w_D + k_Lr * w_Lr + k_S * w_S, "plf", "load square to the rafter, but wind", "");
+    if (w_W > 0) return find_pressed_seat(r, k, w, record);
     FRAME_STEP(record, R_n, w / 12 * pow(L + l_o, 2) / (2 * L), "lb", "reaction square to the rafter",
                "moments about the ridge");
     FRAME_STEP(record, R_s, R_n / c, "lb", "load on the seat, straight down", "");
@@ -195,7 +273,7 @@ static frame_status check_bearing(const frame_rafter_check_in *in, const sloped 
     frame_bearing_check_out found;
     const frame_load_rules rules = {in->method, in->load_edition, FRAME_DURATION_TEN_YEARS};
     const unsigned kinds = 1u << FRAME_LOAD_DEAD | (r->roof_live > 0 ? 1u << FRAME_LOAD_ROOF_LIVE : 0) |
-                           (r->snow > 0 ? 1u << FRAME_LOAD_SNOW : 0);
+                           (r->snow > 0 ? 1u << FRAME_LOAD_SNOW : 0) | (r->pressed > 0 ? 1u << FRAME_LOAD_WIND : 0);
     const int count = frame_load_cases_by(kinds, &rules, cases);
     double load = 0, worst = -1;
     int at = 0;
@@ -225,14 +303,18 @@ static const struct {
                  {FRAME_MEMBER_CAUTION_SNOW_BASIS, FRAME_RAFTER_CHECK_CAUTION_SNOW_BASIS},
                  {FRAME_MEMBER_CAUTION_EDGE_HELD, FRAME_RAFTER_CHECK_CAUTION_EDGE_HELD}};
 
-static void remark(uint64_t cautions, frame_rafter_check_out *out) {
+static void remark(const sloped *r, uint64_t cautions, frame_rafter_check_out *out) {
+    const int lifts = r->lifted > 0 || r->tail_lifted > 0;
     out->passes = frame_holds(out->ratio);
     out->cautions = FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_AS_ASSUMED) | FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_ROLLING) |
                     FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_NOTCH);
     for (size_t i = 0; i < sizeof passed_on / sizeof passed_on[0]; i++)
         if (cautions & FRAME_BIT(passed_on[i].member)) out->cautions |= FRAME_BIT(passed_on[i].rafter);
     if (out->known == FRAME_KNOWN_MEMORY) out->cautions |= FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_MEMORY);
-    out->not_checked = FRAME_BIT(FRAME_RAFTER_CHECK_UNCHECKED_EARTHQUAKE + 1) - 1; /* all that the list names */
+    if (out->seat_uplift_lb > 0 || out->ridge_uplift_lb > 0)
+        out->cautions |= FRAME_BIT(FRAME_RAFTER_CHECK_CAUTION_TIE_DOWN);
+    out->not_checked = FRAME_BIT(FRAME_RAFTER_CHECK_UNCHECKED_TIE_DOWN + 1) - 1; /* all that the list names */
+    if (lifts && r->pressed > 0) out->not_checked &= ~FRAME_BIT(FRAME_RAFTER_CHECK_UNCHECKED_WIND);
 }
 
 static frame_status compute(const frame_rafter_check_in *in, frame_rafter_check_out *out, frame_working *record) {
@@ -243,11 +325,15 @@ static frame_status compute(const frame_rafter_check_in *in, frame_rafter_check_
     find_lie(in, &r, record);
     find_birdsmouth(in, &r, record);
     find_loads(in, &r, record);
+    find_wind(in, &r, record);
     out->length_in = r.length, out->overhang_length_in = r.tail, out->notch_depth_in = r.depth;
     out->dead_plf = r.dead, out->roof_live_plf = r.roof_live, out->snow_plf = r.snow;
-    status = check_member(in, &r, &m, out, record);
+    out->wind_down_plf = r.pressed, out->wind_up_plf = r.lifted;
+    out->seat_uplift_lb = out->ridge_uplift_lb = 0;
+    status = check_member(in, &r, 0, &m, out, record);
+    if (!status) status = check_lifted(in, &r, &m, out, record);
     if (!status) status = check_bearing(in, &r, out, record);
-    if (!status) remark(m.cautions, out);
+    if (!status) remark(&r, m.cautions, out);
     return status;
 }
 FRAME_IMPLEMENT(rafter_check, compute);

@@ -100,7 +100,7 @@ START_TEST(as_member_check) {
         NEAR(out.seat_load_lb * cosine, found.max_reaction_lb);
         NEAR(out.ratio,
              fmax(found.ratio, fmax(fmax(out.notch_bending_ratio, out.notch_shear_ratio), out.bearing_ratio)));
-        ck_assert_int_eq(out.not_checked, 0x3ff);
+        ck_assert_int_eq(out.not_checked, 0x7ff);
     }
 }
 END_TEST
@@ -116,6 +116,39 @@ START_TEST(more_is_never_less) {
     ck_assert(!FRAME_HAS(snowed.cautions, FRAME_RAFTER_CHECK_CAUTION_UPLIFT));
     in.overhang_in = 150;
     ck_assert(FRAME_HAS(check(&in).cautions, FRAME_RAFTER_CHECK_CAUTION_UPLIFT));
+}
+END_TEST
+
+/* Wind square to the roof: 20 psf presses, 40 psf lifts, 60 psf lifts the overhang; the moments by hand. */
+START_TEST(wind) {
+    frame_rafter_check_in in = rafter_of(FRAME_SIZE(2, 8), 0);
+    const double L = 120 / cosine, w_D = 16 * cosine, S = 1.5 * 7.25 * 7.25 / 6, F = 900 * 1.2 * 1.15;
+    in.snow_psf = 0, in.wind_down_psf = 20;
+    frame_rafter_check_out out = check(&in);
+    NEAR(out.wind_down_plf, 20 * 16 / 12.0);
+    const double pressed = (w_D + 0.6 * 20 * 16 / 12) / 12;
+    NEAR(out.bending_ratio, fmax(pressed * L * L / 8 / S / (1.6 * F), w_D / 12 * L * L / 8 / S / (0.9 * F)));
+    NEAR(out.seat_load_lb, (out.bearing_combination == FRAME_COMBINATION_D ? w_D / 12 : pressed) * L / 2 / cosine);
+    ck_assert(out.seat_uplift_lb == 0 && out.lifted_ratio == FRAME_NOT_GIVEN);
+    ck_assert(FRAME_HAS(out.not_checked, FRAME_RAFTER_CHECK_UNCHECKED_WIND));
+    in.wind_up_psf = 80, in.lower_edge = FRAME_EDGE_HELD;
+    out = check(&in);
+    const double lifted = (0.6 * 80 * 16 / 12 - 0.6 * w_D) / 12;
+    NEAR(out.bending_ratio, lifted * L * L / 8 / S / (1.6 * F));
+    NEAR(out.seat_uplift_lb, lifted * L / 2 / cosine);
+    NEAR(out.ridge_uplift_lb, lifted * L / 2 / cosine);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_RAFTER_CHECK_CAUTION_TIE_DOWN));
+    ck_assert(!FRAME_HAS(out.not_checked, FRAME_RAFTER_CHECK_UNCHECKED_WIND));
+    const double held = out.bending_ratio;
+    in.lower_edge = FRAME_EDGE_FREE; /* pressed by what lifts, and nothing holds it */
+    out = check(&in);
+    ck_assert_double_gt(out.bending_ratio, 1.2 * held);
+    NEAR(out.lifted_ratio, out.ratio);
+    in.overhang_in = 24, in.overhang_wind_up_psf = 120;
+    out = check(&in);
+    const double l = 24 / cosine, w_o = (0.6 * 120 * 16 / 12 - 0.6 * w_D) / 12;
+    NEAR(out.seat_uplift_lb, (lifted * L / 2 + w_o * l * (L + l / 2) / L) / cosine);
+    NEAR(out.ridge_uplift_lb, (lifted * L / 2 - w_o * l * l / 2 / L) / cosine);
 }
 END_TEST
 
@@ -153,6 +186,7 @@ int main(void) {
     tcase_add_test(all, no_overhang);
     tcase_add_test(all, as_member_check);
     tcase_add_test(all, more_is_never_less);
+    tcase_add_test(all, wind);
     tcase_add_test(all, refusals);
     suite_add_tcase(suite, all);
     SRunner *runner = srunner_create(suite);

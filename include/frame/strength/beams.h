@@ -297,7 +297,8 @@ enum frame_rafter_check_caution_values {
     FRAME_RAFTER_CHECK_CAUTION_ROLLING = 7,    /**< "rolling". Over the plate and at the ridge the rafter must be kept from rolling over. */
     FRAME_RAFTER_CHECK_CAUTION_NOTCH = 8,      /**< "notch". A birdsmouth starts splits: do not cut past its corner, cut it in sound wood, and never deeper. */
     FRAME_RAFTER_CHECK_CAUTION_SNOW_BASIS = 9, /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables): say load_edition "ASCE 7-22" for a strength-level one. */
-    FRAME_RAFTER_CHECK_CAUTION_EDGE_HELD = 10  /**< "edge_held". An edge that is taken as held must be sheathed or tied along its length. */
+    FRAME_RAFTER_CHECK_CAUTION_EDGE_HELD = 10, /**< "edge_held". An edge that is taken as held must be sheathed or tied along its length. */
+    FRAME_RAFTER_CHECK_CAUTION_TIE_DOWN = 11   /**< "tie_down". Something lifts the rafter off plate or ridge: it must be tied down for that, and what it is tied to as well. */
 };
 
 /** What the check of a rafter leaves unchecked. */
@@ -305,14 +306,15 @@ typedef int32_t frame_rafter_check_not_checked;
 enum frame_rafter_check_not_checked_values {
     FRAME_RAFTER_CHECK_UNCHECKED_THRUST = 0,     /**< "thrust". How far rafters push the walls apart where no ridge beam carries their upper ends: see rafter_thrust. */
     FRAME_RAFTER_CHECK_UNCHECKED_TIES = 1,       /**< "ties". Rafter ties, collar ties and their nails. */
-    FRAME_RAFTER_CHECK_UNCHECKED_WIND = 2,       /**< "wind". Wind, its uplift on roof and overhang, and the ties that hold the roof down. */
+    FRAME_RAFTER_CHECK_UNCHECKED_WIND = 2,       /**< "wind". Wind that presses, or wind that lifts roof and overhang: not both were given. */
     FRAME_RAFTER_CHECK_UNCHECKED_RIDGE = 3,      /**< "ridge". The upper end: its bearing, its hanger or nails, and the ridge. */
     FRAME_RAFTER_CHECK_UNCHECKED_PLATE = 4,      /**< "plate". The plate under the seat, and what keeps the rafter from sliding off it. */
     FRAME_RAFTER_CHECK_UNCHECKED_AXIAL = 5,      /**< "axial". Force along the rafter. */
     FRAME_RAFTER_CHECK_UNCHECKED_SNOW_FORMS = 6, /**< "snow_forms". Unbalanced, drifted and sliding snow, and ice at the eaves: the snow is taken as given. */
     FRAME_RAFTER_CHECK_UNCHECKED_MOVING = 7,     /**< "concentrated_live". A worker's weight at the worst place, the end of the overhang above all. */
     FRAME_RAFTER_CHECK_UNCHECKED_CUTS = 8,       /**< "cuts". Cuts but the birdsmouth: a tail cut down, notches and holes. */
-    FRAME_RAFTER_CHECK_UNCHECKED_EARTHQUAKE = 9  /**< "earthquake". Earthquake and rain. */
+    FRAME_RAFTER_CHECK_UNCHECKED_EARTHQUAKE = 9, /**< "earthquake". Earthquake and rain. */
+    FRAME_RAFTER_CHECK_UNCHECKED_TIE_DOWN = 10   /**< "tie_down". The ties that hold the roof down: rafter_uplift. */
 };
 
 /** A rafter from its tail over the plate to the ridge, which carries its upper end. Levels are measured on plan from the middle of the seat. */
@@ -342,6 +344,9 @@ typedef struct frame_rafter_check_in {
     double deflection_limit; /**< 180 : 1..10000. Length along the slope over this is the most it may sag square to it without its dead load; twice the length counts for the overhang. */
     double total_deflection_limit; /**< 180 : 1..10000. Length over this is the most it may sag in all, with creep (common practice). */
     double creep_factor;     /**< "1.5 dry, 2.0 wet" : 1..3. Long-term growth of the sag under dead load (NDS 3.5.2). */
+    double wind_down_psf;    /**< 0 : 0..500. Wind that presses on the roof, square to it, at strength level. */
+    double wind_up_psf;      /**< 0 : 0..500. Wind that lifts the roof, square to it, at strength level. */
+    double overhang_wind_up_psf; /**< "as on the roof" : 0..500. Wind that lifts the overhang, above and below it together. */
 } frame_rafter_check_in;
 
 /** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -379,6 +384,11 @@ typedef struct frame_rafter_check_out {
     double seat_needed_in;   /**< Length of seat that would just do. */
     double live_deflection_in;  /**< Sag of the span square to it without its dead load. */
     double total_deflection_in; /**< Sag of the span square to it in all, with creep. */
+    double wind_down_plf;    /**< Wind that presses, on a foot of its length; 0 without. */
+    double wind_up_plf;      /**< Wind that lifts, on a foot of its length between plate and ridge; 0 without. */
+    double lifted_ratio;     /**< The largest of the ratios with the wind that lifts; not given without. */
+    double seat_uplift_lb;   /**< What the tie at the plate must hold down, straight up; 0 where nothing lifts. */
+    double ridge_uplift_lb;  /**< What the tie at the ridge must hold down, straight up; 0 where nothing lifts. */
 } frame_rafter_check_out;
 
 /** Checks a sloped rafter of sawn lumber with its birdsmouth and overhang by NDS 2018, ASD or LRFD: loads resolved square to it, bending,
