@@ -48,7 +48,8 @@ static const char style[] =
     "h2{font-size:11.5pt;margin:6mm 0 1.5mm;border-top:1.2pt solid #000;padding-top:1.5mm}"
     "table{border-collapse:collapse;break-inside:avoid}th,td{padding:.6mm 3.2mm;text-align:right;border-bottom:.3pt "
     "solid #777}"
-    "th:first-child,td:first-child,th:nth-child(2),td:nth-child(2){text-align:left}tr.first td{border-top:.8pt solid "
+    "th:first-child,td:first-child,th:nth-child(2),td:nth-child(2){text-align:left}"
+    "th,td{min-width:14mm}th:first-child,td:first-child{min-width:36mm}tr.first td{border-top:.8pt solid "
     "#000}"
     "sup{font-size:7.5pt;padding-left:.5mm}p,li{max-width:165mm}@media print{body{margin:0}}";
 
@@ -68,6 +69,18 @@ static frame_joist_span_out sample_of(const frame_span_table *t) {
     in.species = p->species[0], in.grade = p->grades[0], in.size = p->sizes[0], in.spacing_in = p->spacings[0];
     frame_joist_span(&in, &out, NULL);
     return out;
+}
+
+/* What the joists stand in, and what was done to them: of a deck by default the worse. */
+static void moisture(const frame_joist_span_in *b, frame_text *into) {
+    const int deck = b->use == FRAME_USE_DECK, service = b->service, incised = b->incised;
+    const int wet = service == FRAME_NOT_GIVEN_INT ? deck : service == FRAME_SERVICE_WET;
+    frame_text_addf(into, ". %s in service%s", wet ? "Wet" : "Dry", service == FRAME_NOT_GIVEN_INT ? " (assumed)" : "");
+    if (incised == FRAME_NOT_GIVEN_INT && deck)
+        frame_text_add(into, ", incised but Southern Pine (assumed)");
+    else if (incised == 1)
+        frame_text_add(into, ", incised");
+    frame_text_add(into, ".");
 }
 
 static void head(const frame_span_table *t, frame_text *into) {
@@ -93,7 +106,8 @@ static void head(const frame_span_table *t, frame_text *into) {
                                           : 360,
              " (assumed)");
     fact(into, ", in all at most span over", b->total_deflection_limit, "");
-    frame_text_addf(into, ". %s, %s.</p>\n", b->method == FRAME_METHOD_LRFD ? "LRFD" : "Allowable stress design",
+    moisture(b, into);
+    frame_text_addf(into, " %s, %s.</p>\n", b->method == FRAME_METHOD_LRFD ? "LRFD" : "Allowable stress design",
                     b->load_edition == FRAME_LOADS_ASCE_7_22 ? "ASCE 7-22" : "ASCE 7-16");
 }
 
@@ -151,8 +165,9 @@ static void foot(const frame_span_table *t, frame_text *into) {
                    "edge held; the repetitive member factor where spacing is at most 24 in. By calculation, "
                    "NDS 2018; worst source of a value: ");
     frame_text_add_xml(into, frame_word_text("known", out->known));
-    frame_text_add(into, ".</p>\n<ul>\n");
+    frame_text_add(into, ".</p>\n<h2>Before you use it</h2>\n<ul>\n");
     put_bits("span_table_caution", out->cautions, into);
+    frame_text_add(into, "</ul>\n<h2>Not checked</h2>\n<ul>\n");
     put_bits("bending_not_checked", sample.not_checked, into);
     frame_text_add(into, "</ul>\n</body></html>\n");
 }

@@ -72,6 +72,20 @@ START_TEST(text_forms) {
     ck_assert_ptr_nonnull(
         strstr(frame_text_chars(text), "<td>12&prime; 3&Prime;</td><td>15&prime; 5&Prime;<sup>b</sup></td>"));
     ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "live 40 psf"));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "Dry in service (assumed). Allowable"));
+    frame_span_table_free(table);
+    in.use = FRAME_USE_DECK; /* wet and incised, and the page says so */
+    table = fill(&in, &out);
+    frame_text_clear(text);
+    ck_assert(!frame_span_table_page(table, text));
+    ck_assert_ptr_nonnull(
+        strstr(frame_text_chars(text), "Wet in service (assumed), incised but Southern Pine (assumed)."));
+    in.service = FRAME_SERVICE_WET, in.incised = 0;
+    frame_span_table_free(table);
+    table = fill(&in, &out);
+    frame_text_clear(text);
+    ck_assert(!frame_span_table_page(table, text));
+    ck_assert_ptr_nonnull(strstr(frame_text_chars(text), "Wet in service. Allowable"));
     frame_text_free(text);
     frame_span_table_free(table);
 }
