@@ -134,9 +134,10 @@ FRAME_ALWAYS_INLINE void remark(const frame_beam_check_in *in, const frame_membe
 }
 
 FRAME_ALWAYS_INLINE frame_status prepare(const frame_beam_check_in *in, frame_member *m, double *gravity, double *C_r) {
-    const frame_member_ask wanted = {in->size,    in->species, in->grade,       in->plies,    in->turned,
-                                     in->service, in->incised, in->temperature, in->width_in, in->depth_in,
-                                     in->fb_psi,  in->fv_psi,  in->fc_perp_psi, in->e_psi,    in->e_min_psi};
+    const frame_member_ask wanted = {
+        in->size,        in->species,     in->grade,     in->plies,    in->turned, in->service,
+        in->incised,     in->temperature, in->width_in,  in->depth_in, in->fb_psi, in->fv_psi,
+        in->fc_perp_psi, in->e_psi,       in->e_min_psi, in->edition,  0};
     frame_status status = check_loads(in);
     if (!status) status = check_edge(in);
     if (!status) status = frame_member_find(&wanted, m);

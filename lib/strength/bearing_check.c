@@ -30,6 +30,7 @@ static frame_status find_member(const frame_bearing_check_in *in, frame_member *
 /* F_c*: all factors but C_P. */
 static double along_grain(const frame_bearing_check_in *in, const frame_member *m, frame_working *record) {
     FRAME_HEADING(record, "Along the grain");
+    frame_record_edition(m->edition, record);
     FRAME_TABLE(record, F_c, m->lumber.fc_psi, "psi", "compression design value", m->lumber.source);
     FRAME_TABLE(record, C_M_c, m->wet->fc, "", "wet service factor on F_c", m->wet->source);
     FRAME_TABLE(record, C_t_c, m->temperature_stress, "", "temperature factor on F_c", "NDS 2018 table 2.3.3");

@@ -17,6 +17,7 @@
 /* Plies side by side, or flat on one another, add up; they are never one block. */
 FRAME_ALWAYS_INLINE void frame_bending_section(const frame_member *m, frame_bending *r, frame_working *record) {
     FRAME_HEADING(record, "Section");
+    frame_record_edition(m->edition, record);
     FRAME_GIVEN(record, n, m->plies, "", "number of plies");
     FRAME_TABLE(record, b, m->breadth, "in", "breadth of one ply", m->section_source);
     FRAME_TABLE(record, d, m->depth, "in", "depth of one ply along the load", m->section_source);

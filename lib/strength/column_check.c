@@ -64,6 +64,7 @@ static frame_status find_member(const frame_column_check_in *in, frame_member *m
 
 static void record_section(const frame_member *m, column *of, frame_working *record) {
     FRAME_HEADING(record, "Section");
+    frame_record_edition(m->edition, record);
     FRAME_GIVEN(record, n, m->plies, "", "number of plies");
     FRAME_TABLE(record, b, m->breadth, "in", "thickness of one ply", m->section_source);
     FRAME_TABLE(record, d, m->depth, "in", "width of one ply", m->section_source);

@@ -108,6 +108,18 @@ static void turn(frame_member *m, int32_t plies, frame_turned turned, double thi
     m->depth = m->flat ? thickness : width;
 }
 
+/* Of other editions nothing was read: that they agree with NDS 2018 is memory, and of species that were changed since
+ * it is known to be false. */
+static frame_status heed_edition(frame_nds_edition edition, frame_member *m) {
+    const char *valid = "NDS 2018; or design values of your own";
+    m->edition = edition ? edition : FRAME_NDS_2018;
+    if (m->edition == FRAME_NDS_2018) return FRAME_OK;
+    worst(m, FRAME_KNOWN_MEMORY);
+    if (m->edition != FRAME_NDS_2024 || m->user || !m->lumber.superseded) return FRAME_OK;
+    return frame_fail(FRAME_NO_VALUE, "edition", "NDS 2024", valid,
+                      "edition: the values of this species were changed after NDS 2018; valid is %s", valid);
+}
+
 frame_status frame_member_find(const frame_member_ask *ask, frame_member *m) {
     double thickness, width;
     frame_status status = is_given(ask->fb_psi) ? user_values(ask, m) : table_values(ask, m);
@@ -118,7 +130,7 @@ frame_status frame_member_find(const frame_member_ask *ask, frame_member *m) {
     worst(m, m->lumber.known);
     if (!m->user) table_factors(ask->service, ask->incised, m);
     temperature_factors(ask->service, ask->temperature, m);
-    return FRAME_OK;
+    return heed_edition(ask->edition, m);
 }
 
 frame_status frame_member_of_lumber(frame_size size, frame_species species, frame_grade grade, int32_t plies,
@@ -130,6 +142,7 @@ frame_status frame_member_of_lumber(frame_size size, frame_species species, fram
     const frame_status status = frame_lumber_find(species, grade, size, &m->lumber);
     if (status) return status;
     m->user = 0;
+    m->edition = FRAME_NDS_2018;
     m->section_source = "PS 20 dressed dry size";
     m->known = m->lumber.known;
     worst(m, frame_size_known(size));

@@ -23,6 +23,8 @@ typedef struct frame_member_ask {
     frame_temperature temperature;
     double width_in, depth_in;
     double fb_psi, fv_psi, fc_perp_psi, e_psi, e_min_psi;
+    frame_nds_edition edition; /* 0 as NDS 2018 */
+    int32_t spare;
 } frame_member_ask;
 
 /* What the in-structs of all checks of a member on edge name alike; design values follow it. A macro, because they are
@@ -30,7 +32,7 @@ typedef struct frame_member_ask {
 #define FRAME_MEMBER_ON_EDGE(in)                                                              \
     .size = (in)->size, .species = (in)->species, .grade = (in)->grade, .plies = (in)->plies, \
     .turned = FRAME_TURNED_ON_EDGE, .service = (in)->service, .incised = (in)->incised,       \
-    .temperature = (in)->temperature, .width_in = (in)->width_in, .depth_in = (in)->depth_in
+    .temperature = (in)->temperature, .width_in = (in)->width_in, .depth_in = (in)->depth_in, .edition = (in)->edition
 
 typedef struct frame_member {
     double plies, breadth, depth; /* of one ply as it is turned to the load */
@@ -44,6 +46,7 @@ typedef struct frame_member {
     double temperature_stress, temperature_e; /* C_t */
     const char *section_source;
     frame_known known;
+    frame_nds_edition edition;
     frame_stress_factors wet_room, incised_room, flat_room; /* what the pointers may point to: do not copy a member */
 } frame_member;
 

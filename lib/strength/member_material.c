@@ -44,9 +44,9 @@ static frame_status check_product(const frame_checked *c) {
 
 static frame_member_ask ask_of(const frame_checked *c) {
     const frame_member_check_in *in = c->in;
-    return (frame_member_ask){in->size,    in->species, in->grade,       in->plies,    in->turned,
-                              in->service, in->incised, in->temperature, in->width_in, in->depth_in,
-                              in->fb_psi,  in->fv_psi,  in->fc_perp_psi, in->e_psi,    in->e_min_psi};
+    return (frame_member_ask){in->size,        in->species,     in->grade,     in->plies,    in->turned, in->service,
+                              in->incised,     in->temperature, in->width_in,  in->depth_in, in->fb_psi, in->fv_psi,
+                              in->fc_perp_psi, in->e_psi,       in->e_min_psi, in->edition,  0};
 }
 
 static frame_status find_glulam(frame_checked *c) {
@@ -62,6 +62,7 @@ static frame_status find_glulam(frame_checked *c) {
     c->m.lumber.source = row->source;
     c->m.lumber.known = row->known;
     c->m.known = row->known > c->m.wet->known ? row->known : c->m.wet->known;
+    if (c->m.edition != FRAME_NDS_2018) c->m.known = FRAME_KNOWN_MEMORY;
     c->gravity = row->specific_gravity;
     c->fb_negative = row->fb_negative_psi;
     c->exponent = row->exponent;

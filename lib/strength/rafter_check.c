@@ -120,6 +120,7 @@ static void set_member(const frame_rafter_check_in *in, const sloped *r, int lif
     m->service = in->service, m->incised = in->incised, m->temperature = in->temperature;
     m->repetitive = in->repetitive, m->spacing_in = in->spacing_in;
     m->upper_edge = in->upper_edge, m->lower_edge = in->lower_edge;
+    m->edition = in->edition;
     m->method = in->method, m->load_edition = in->load_edition;
     m->dead_plf = r->dead, m->roof_live_plf = r->roof_live, m->snow_plf = r->snow;
     m->wind_plf = lifted ? -r->lifted : r->pressed;
@@ -257,6 +258,7 @@ static frame_status check_case(const frame_rafter_check_in *in, const sloped *r,
     *load = find_seat_load(r, k, record);
     b.size = in->size, b.species = in->species, b.grade = in->grade, b.plies = in->plies;
     b.service = in->service, b.incised = in->incised, b.temperature = in->temperature, b.method = in->method;
+    b.edition = in->edition;
     b.load_duration = frame_duration_of(k->duration_factor);
     if (in->method == FRAME_METHOD_LRFD)
         b.load_duration = FRAME_DURATION_TEN_YEARS, b.time_effect_factor = k->time_effect;

@@ -52,6 +52,7 @@ static frame_status nothing_left(double hole, double width) {
 static frame_status find_section(const frame_tension_check_in *in, const frame_member *m, frame_tension_check_out *out,
                                  frame_working *record) {
     FRAME_HEADING(record, "Section");
+    frame_record_edition(m->edition, record);
     FRAME_GIVEN(record, n, m->plies, "", "number of plies");
     FRAME_TABLE(record, b, m->breadth, "in", "thickness of one ply", m->section_source);
     FRAME_TABLE(record, d, m->depth, "in", "width of one ply", m->section_source);

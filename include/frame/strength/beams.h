@@ -56,6 +56,8 @@ typedef struct frame_beam_check_in {
     double specific_gravity; /**< optional : >0..1.5. Specific gravity, with fb_psi, for self_weight. */
     frame_design_method method;      /**< ASD. How safety is brought in. */
     frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare2;
 } frame_beam_check_in;
 
 /** How a beam holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -158,6 +160,8 @@ typedef struct frame_bearing_check_in {
     double depth_in;         /**< optional : >0..60. True width of one ply, with width_in. */
     double fc_psi;           /**< optional : >0..20000. F_c, instead of species and grade. */
     double fc_perp_psi;      /**< optional : >0..10000. F_c-perp, with fc_psi. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare;
 } frame_bearing_check_in;
 
 /** How it bears. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -347,6 +351,8 @@ typedef struct frame_rafter_check_in {
     double wind_down_psf;    /**< 0 : 0..500. Wind that presses on the roof, square to it, at strength level. */
     double wind_up_psf;      /**< 0 : 0..500. Wind that lifts the roof, square to it, at strength level. */
     double overhang_wind_up_psf; /**< "as on the roof" : 0..500. Wind that lifts the overhang, above and below it together. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare;
 } frame_rafter_check_in;
 
 /** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */

@@ -85,6 +85,8 @@ typedef struct frame_column_check_in {
     double bracket_lb;            /**< 0 : 0..1e6. Load on a bracket at its side, besides axial_lb, of the same combination. */
     double bracket_offset_in;     /**< optional : >0..120. From the axis to that load, level, along its width; needed with bracket_lb. */
     double bracket_height_in;     /**< optional : >0..1200. From the lower end up to the bracket's load, in the upper quarter of the length; needed with bracket_lb. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare4;
 } frame_column_check_in;
 
 /** How a column holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -239,6 +241,8 @@ typedef struct frame_tension_check_in {
     frame_design_method method; /**< ASD. How safety is brought in: with LRFD give loads as factored, and time_effect_factor. */
     int32_t spare2;
     double time_effect_factor;  /**< optional : 0.6..1.25. Time effect factor, lambda, of this combination (NDS table N3); needed with LRFD. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare3;
 } frame_tension_check_in;
 
 /** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */

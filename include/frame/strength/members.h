@@ -157,6 +157,8 @@ typedef struct frame_member_check_in {
     double specific_gravity; /**< optional : >0..1.5. Specific gravity, with fb_psi, for self_weight. */
     double volume_exponent;  /**< optional : 0.01..1. Exponent of C_V: 0.1 for glulam, 0.05 of Southern Pine; for structural composite lumber the maker's, without which C_V is 1. */
     double volume_depth_in;  /**< 12 : 1..60. Depth at which the volume factor of structural composite lumber is 1. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare2;
 } frame_member_check_in;
 
 /** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */
