@@ -6,6 +6,7 @@
 
 #include <frame/base.h>
 #include <frame/drawing.h>
+#include <frame/joint.h>
 #include <frame/material.h>
 #include <frame/text.h>
 
@@ -596,6 +597,16 @@ enum frame_thumb_not_checked_values {
     FRAME_THUMB_UNCHECKED_JOB = 0 /**< "job". Whether the job is like those the rule was made for: openings, corners, waste. */
 };
 
+/** Nails of one kind and size in a job. As a tuple or array: kind, count, size. */
+typedef struct frame_thumb_nailing {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind; /**< required. Kind of nail: common, box, sinker or ring-shank. */
+    int32_t count;         /**< required : 0..1e8. How many the job takes. */
+    const char *size;      /**< required. Its size: "16d". */
+} frame_thumb_nailing;
+/** Sets up nails: every field not given. */
+FRAME_ELEMENT(thumb_nailing);
+
 /** What rules of thumb are asked for: each of those whose measure is given. */
 typedef struct frame_rules_of_thumb_in {
     uint32_t struct_size, struct_id;
@@ -608,10 +619,12 @@ typedef struct frame_rules_of_thumb_in {
     double penny;       /**< optional : 2..60. Penny size of the nails. */
     int32_t corners;    /**< optional : 0..1000. Corners of the walls. */
     int32_t pieces;     /**< optional : 0..1e6. Pieces to which waste is added. */
-    int32_t nails;      /**< optional : 0..1e8. Nails of the job, from its nailing. */
+    int32_t nails;      /**< "those of the nailing, where it is given" : 0..1e8. Nails of the job, from its nailing. */
     int32_t spare;
     double nail_length_in;   /**< optional : >0..12. Length of a nail, for the pounds of the job's nails. */
     double nail_diameter_in; /**< optional : >0..1. Its diameter. */
+    const frame_thumb_nailing *nailing; /**< optional. The nailing of the job, kind by kind and size by size: its pounds are reckoned from so many to a pound. */
+    size_t nailing_count;               /**< count : 0..1000. */
 } frame_rules_of_thumb_in;
 
 /** What stands beside the rules: the same counted. */
@@ -625,7 +638,23 @@ typedef struct frame_rules_of_thumb_out {
     double counted_studs;  /**< Studs or joists of one straight run, counted on centres with one at each end; not given without a length. */
     double counted_sheets; /**< Sheets by area alone, rounded up: no fewer will do; not given without an area. */
     double counted_nail_lb; /**< Pounds of the job's nails as wire of their length and diameter; not given without them. */
+    double nailing_lb;      /**< Pounds of the nailing, by how many of each go to a pound; not given without it. */
+    double nailing_wire_lb; /**< The same as wire of their length and diameter, heads and points not counted; not given without it. */
 } frame_rules_of_thumb_out;
+
+/** Nails of the nailing, in pounds. */
+typedef struct frame_rules_of_thumb_nail {
+    uint32_t struct_size, struct_id;
+    frame_dowel_kind kind; /**< Kind of nail. */
+    int32_t count;         /**< How many. */
+    const char *size;      /**< Its size. */
+    const char *source;    /**< Where the count to a pound is from. */
+    double per_lb;         /**< So many go to a pound. */
+    double nail_lb;        /**< Pounds of them. */
+    double wire_lb;        /**< Pounds of as much wire. */
+    frame_known known;     /**< How the count to a pound is known. */
+    int32_t spare;
+} frame_rules_of_thumb_nail;
 
 /** A rule and what comes of it. */
 typedef struct frame_rules_of_thumb_rule {
@@ -640,10 +669,12 @@ typedef struct frame_rules_of_thumb_rule {
 } frame_rules_of_thumb_rule;
 
 /** Lists what published rules of thumb say for the measures given, each with its source, beside the same counted: studs and joists on
- * centres, sheets by area, pounds of nails from the job's own nailing. An estimator sees how far the rules are apart. */
+ * centres, sheets by area, pounds of nails from the job's own nailing, size by size. An estimator sees how far the rules are apart. */
 FRAME_ANSWER(rules_of_thumb);
 /** The rules, by topic. */
 FRAME_ANSWER_LIST(rules_of_thumb, rule, rules);
+/** The nailing in pounds, in its order. */
+FRAME_ANSWER_LIST(rules_of_thumb, nail, nails);
 
 FRAME_END
 
