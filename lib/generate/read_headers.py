@@ -110,13 +110,32 @@ class Reader:
             number = first_line + offset + 1
             self.field(line.strip(), number, fields, order, spares)
         kind = "in" if name.endswith("_in") else "out" if name.endswith("_out") else "item"
-        for i, field in enumerate(fields):
+        self.one_way(kind, fields)
+        for field in fields:
             if field["kind"] in ("list", "numbers", "words") and not field.get("count"):
                 self.trouble("%s: its count must stand in the next line" % field["name"])
         self.structs[name] = {"name": name, "room": self.room, "doc": doc, "fields": fields, "order": order,
                               "kind": kind, "spares": spares, "line": self.line, "path": self.path}
 
+    def one_way(self, kind, fields):
+        """A struct goes in or comes out: a field that reads as the other has a default that was not understood, or one too many."""
+        lines = [field.pop("line") for field in fields]
+        comes_out = [field["need"] == "result" for field in fields]
+        expected = {"in": False, "out": True}.get(kind, all(comes_out))
+        for field, line, out in zip(fields, lines, comes_out):
+            if out and not expected:
+                self.trouble("%s: says neither required nor optional nor a default that a %s can have (a number, a word of its list, yes "
+                             "or no, or a \"phrase\")" % (field["name"], field["kind"]), line)
+            if expected and not out:
+                self.trouble("%s: an out-struct has no %s fields" % (field["name"], field["need"]), line)
+
     def field(self, line, number, fields, order, spares):
+        known = len(fields)
+        self.read_field(line, number, fields, order, spares)
+        for field in fields[known:]:
+            field["line"] = number
+
+    def read_field(self, line, number, fields, order, spares):
         if line.startswith("uint32_t struct_size, struct_id;"):
             order += [("uint32_t", "struct_size"), ("uint32_t", "struct_id")]
             return
