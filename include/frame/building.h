@@ -388,7 +388,7 @@ typedef struct frame_part_stair {
     double live_psf;       /**< 40 : >0..500. Live load on plan (IRC table R301.5, from memory). */
     double dead_psf;       /**< 10 : >0..200. Dead load on plan. */
     frame_site_side head;  /**< required. The edge of the opening at which it arrives: its header carries the upper half of the stair. */
-    frame_size size;       /**< 2x12. Nominal size of the stringers. */
+    frame_size size;       /**< "2x12". Nominal size of the stringers. */
     frame_species species; /**< required. Species of the stringers. */
     frame_grade grade;     /**< required. Grade of the stringers. */
 } frame_part_stair;

@@ -16,12 +16,16 @@ def commands(build, source):
     yield "homework", [sys.executable, os.path.join(python, "homework.py")], None
     yield "spans_csv", [sys.executable, os.path.join(python, "spans_csv.py"), os.path.join(python, "joists.csv"), "spans.csv"], "spans.csv"
     yield "nightly", [os.path.join(build, "examples/nightly"), "20000", "2"], None
+    yield "form", [os.path.join(build, "examples/form"), "section"], None
 
 
-def run(command, made, build):
+TYPED = {"form": "2x11\n2x10\n2\n"}  # a size that is not made, one that is, two plies, and no more
+
+
+def run(command, made, build, typed):
     environment = dict(os.environ, PYTHONPATH=os.path.join(build, "python"), LUA_CPATH=os.path.join(build, "lua", "?.so"))
     with tempfile.TemporaryDirectory() as folder:
-        done = subprocess.run(command, cwd=folder, env=environment, capture_output=True, text=True, check=False)
+        done = subprocess.run(command, cwd=folder, env=environment, input=typed, capture_output=True, text=True, check=False)
         printed = done.stdout + done.stderr + ("exit %d\n" % done.returncode if done.returncode else "")
         if made:
             with open(os.path.join(folder, made), encoding="utf-8") as file:
@@ -49,7 +53,7 @@ def notebook(path):
 
 def main(build, source, write):
     sys.path.insert(0, os.path.join(build, "python"))
-    found = {name: run(command, made, build) for name, command, made in commands(build, source)}
+    found = {name: run(command, made, build, TYPED.get(name, "")) for name, command, made in commands(build, source)}
     found["header_notebook"] = notebook(os.path.join(source, "examples/python/header.ipynb"))
     wrong = 0
     for name, printed in found.items():
