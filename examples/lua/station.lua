@@ -44,6 +44,8 @@ station:roof(with(spf, {
   corners = { { 0, 0 }, { 168, 0 }, { 168, -120 }, { 288, -120 }, { 288, 192 }, { 0, 192 } },
   kinds = { "hip", "hip", "wall", "hip", "hip", "hip" }, dead_psf = 12, wind_uplift_psf = 18, thermal = "unheated",
 }))
+-- The ice house rises 5 ft over the addition's roof: snow drifts against it.
+station:snow_step{ name = "ice house", roof = "boathouse roof", edge = 2, height_in = "5'", upper_length_in = "18'" }
 -- Posts up to the roof, under the ends of its ridges and where hips and the valley meet them.
 for name, at in pairs{ ["ridge post 1"] = { 96, 96 }, ["ridge post 2"] = { 192, 96 }, ["ridge post 3"] = { 228, 60 } } do
   station:post{ name = name, level = "boathouse", x_in = at[1], y_in = at[2], bottom_in = 0, to_roof = true, size = "6x6", species = "DFL",

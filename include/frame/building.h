@@ -464,6 +464,21 @@ typedef struct frame_part_roof {
 /** Sets up a roof: every field not given. */
 FRAME_ELEMENT(part_roof);
 
+/** A higher wall or roof along an edge of a roof: snow drifts against it, and slides down from it. */
+typedef struct frame_part_snow_step {
+    uint32_t struct_size, struct_id;
+    const char *name;        /**< required. Its name ("ice house wall"). */
+    const char *roof;        /**< required. The lower roof. */
+    int32_t edge;            /**< required : 0..999. The edge of that roof along which it stands, from corner to corner, the first from corner 0. */
+    frame_bool slippery;     /**< no. Whether the roof above is slippery: its snow then slides down at any slope over 1/4 in 12. */
+    double height_in;        /**< required : >0..12000. How high it rises over the lower roof where they meet. */
+    double upper_length_in;  /**< required : >0..120000. Length of the roof above, square to the edge: what the wind brings the snow from. */
+    double upper_slope;      /**< optional : 0..4. Slope of the roof above where it falls toward the lower one: its snow slides down. */
+    double upper_run_in;     /**< optional : >0..12000. Level distance from eave to ridge of that roof; needed with upper_slope. */
+} frame_part_snow_step;
+/** Sets up a snow step: every field not given. */
+FRAME_ELEMENT(part_snow_step);
+
 /** A load of others: a truss's reaction, a tank, what the existing house sets down here. */
 typedef struct frame_part_load {
     uint32_t struct_size, struct_id;
@@ -490,6 +505,7 @@ typedef struct frame_site_conditions {
     double soil_psf;        /**< 1500 : 100..20000. Bearing that the soil is taken to have (IRC table R401.4.1, from memory: the least it lists). */
     double exposure_factor; /**< 1 : 0.5..2. Exposure factor C_e for the snow on roofs. */
     double importance_factor; /**< 1 : 0.5..2. Importance factor I_s for the snow on roofs. */
+    double winter_wind;     /**< optional : 0.1..0.9. Winter wind parameter W_2 of ASCE 7-22, for drifts under a load at strength level. */
     double wind_wall_psf;   /**< optional : 0..200. Wind square to the walls at strength level; without it studs are not checked for wind. */
     double building_width_in; /**< optional : >0..1200. Width of the building square to the ridge, for the code's table of headers. */
     frame_snow_basis snow_basis; /**< required. What the ground snow load means. */
@@ -522,6 +538,8 @@ FRAME_API frame_status frame_site_beam(frame_site *site, const frame_part_beam *
 FRAME_API frame_status frame_site_post(frame_site *site, const frame_part_post *in);
 /** Adds a roof. */
 FRAME_API frame_status frame_site_roof(frame_site *site, const frame_part_roof *in);
+/** Adds a higher wall or roof along an edge of a roof. */
+FRAME_API frame_status frame_site_snow_step(frame_site *site, const frame_part_snow_step *in);
 /** Adds a load of others. */
 FRAME_API frame_status frame_site_load(frame_site *site, const frame_part_load *in);
 /** Reads a description from JSON, as frame_site_json writes it: an object with the site's conditions and a list for each kind of
@@ -595,7 +613,7 @@ enum frame_framing_not_checked_values {
     FRAME_FRAMING_UNCHECKED_LATERAL = 0,    /**< "lateral". Wind and earthquake sideways: bracing, shear walls, hold-downs, anchor bolts. */
     FRAME_FRAMING_UNCHECKED_FOUNDATION = 1, /**< "foundation". Footings beyond their area: thickness, reinforcement, frost, settlement, the soil itself. */
     FRAME_FRAMING_UNCHECKED_CONNECTORS = 2, /**< "connectors". Hangers, caps, bases and straps: their makers' values decide. */
-    FRAME_FRAMING_UNCHECKED_SNOW_FORMS = 3, /**< "snow_forms". Drifted and sliding snow, snow in valleys, ice at eaves. */
+    FRAME_FRAMING_UNCHECKED_SNOW_FORMS = 3, /**< "snow_forms". Snow in valleys, against chimneys and other projections, drifts on overhangs, ice at eaves. */
     FRAME_FRAMING_UNCHECKED_WEATHER = 4,    /**< "weathering". Weathering, decay, insects, treatment. */
     FRAME_FRAMING_UNCHECKED_FIRE = 5,       /**< "fire". Fireblocking, draftstopping, fire resistance. */
     FRAME_FRAMING_UNCHECKED_VENTILATION = 6, /**< "ventilation". Ventilation, insulation, moisture. */
@@ -605,7 +623,9 @@ enum frame_framing_not_checked_values {
     FRAME_FRAMING_UNCHECKED_PATTERN = 10,   /**< "patterns". Reactions passed on are those of all loads at once; patterns of live load are tried on each beam by itself. */
     FRAME_FRAMING_UNCHECKED_RAKES = 11,     /**< "rakes". Overhangs at gables. */
     FRAME_FRAMING_UNCHECKED_PLACED = 12,    /**< "placed". Whether the sticks fit: some, or all, were not placed in space. */
-    FRAME_FRAMING_UNCHECKED_UNBALANCED = 13 /**< "unbalanced". Unbalanced snow on ridge, hips, walls and ground: rafters alone are checked for it. */
+    FRAME_FRAMING_UNCHECKED_UNBALANCED = 13, /**< "unbalanced". Unbalanced snow on ridge, hips, walls and ground: rafters alone are checked for it. */
+    FRAME_FRAMING_UNCHECKED_DRIFT = 14,     /**< "drift". Drifted and sliding snow: a roof meets a wall, and no snow_step says how high that rises; or none is described at all. */
+    FRAME_FRAMING_UNCHECKED_RAFTERS_UP = 15 /**< "rafters_up". Rafters and joists bent upward by wind: what holds them down is found, their lower edges are not checked. */
 };
 
 /** Figures of a site's framing. */

@@ -131,6 +131,9 @@ static uint64_t not_checked_of(const frame_framing_job *job) {
                     FRAME_BIT(FRAME_FRAMING_UNCHECKED_PATTERN) | FRAME_BIT(FRAME_FRAMING_UNCHECKED_RAKES) |
                     FRAME_BIT(FRAME_FRAMING_UNCHECKED_UNBALANCED);
     if (job->conditions.wind_wall_psf == FRAME_NOT_GIVEN) bits |= FRAME_BIT(FRAME_FRAMING_UNCHECKED_WIND_STUDS);
+    if (job->conditions.ground_snow_psf > 0 && (job->step_untold || (!job->snow_step_count && job->roof_count)))
+        bits |= FRAME_BIT(FRAME_FRAMING_UNCHECKED_DRIFT);
+    if (job->uplift) bits |= FRAME_BIT(FRAME_FRAMING_UNCHECKED_RAFTERS_UP);
     if (!job->wind_given) bits |= FRAME_BIT(FRAME_FRAMING_UNCHECKED_UPLIFT);
     if (!job->in->sticks || job->not_placed) bits |= FRAME_BIT(FRAME_FRAMING_UNCHECKED_PLACED);
     return bits;

@@ -122,6 +122,17 @@ typedef struct frame_doubled {
     int32_t plies, spare;
 } frame_doubled;
 
+/* Snow on top of the balanced load beside a step, in bands parallel to an edge: at their near and far sides, falling
+ * evenly between. */
+typedef struct frame_snow_band {
+    double near, far, near_psf, far_psf;
+} frame_snow_band;
+typedef struct frame_snow_field {
+    double x, y, along_x, along_y, in_x, in_y, length; /* the edge, and the way into the roof */
+    frame_snow_band bands[4];
+    int32_t count, spare;
+} frame_snow_field;
+
 /* The members round an opening in a floor: its rectangle in the floor's own axes, its headers and trimmers as bearers
  * (at the lesser side first), and the plies that were chosen. */
 typedef struct frame_floor_edges {
@@ -146,14 +157,16 @@ typedef struct frame_framing_job {
     frame_part_floor *floors;
     frame_part_floor_opening *floor_openings;
     frame_part_stair *stairs;
+    frame_part_snow_step *snow_steps;
     frame_part_beam *beams;
     frame_part_post *posts;
     frame_part_load *loads;
     frame_roof_shape *roofs;
-    size_t level_count, wall_count, opening_count, floor_count, floor_opening_count, stair_count, beam_count,
-        post_count, load_count, roof_count;
+    size_t level_count, wall_count, opening_count, floor_count, floor_opening_count, stair_count, snow_step_count,
+        beam_count, post_count, load_count, roof_count;
     size_t *level_of_wall, *level_of_floor, *level_of_beam, *level_of_post, *level_of_load, *wall_of_opening,
-        *floor_of_opening, *opening_of_stair;
+        *floor_of_opening, *opening_of_stair, *roof_of_step;
+    frame_snow_field *snow_fields;  /* by snow step */
     frame_floor_edges *floor_edges; /* by opening in a floor */
     frame_array bearers;            /* frame_bearer */
     frame_arena arena;
@@ -166,6 +179,7 @@ typedef struct frame_framing_job {
     int not_placed;                /* some sticks could not be placed */
     double *post_tops, *post_feet; /* by post; not given where it carries nothing */
     int uplift, wind_given, existing_loads;
+    int step_untold;      /* a roof meets a wall, and no step is described there */
     frame_size only_size; /* the one size of "fewest sizes"; 0 while it is looked for */
     frame_size largest_chosen;
     frame_chosen *chosen_beams;              /* by beam */
@@ -220,12 +234,17 @@ frame_status frame_framing_roofs(frame_framing_job *job);
 frame_status frame_framing_roof_strips(frame_framing_job *job, size_t roof);
 /* What the rafters of a face go by. */
 typedef struct frame_rafter_face {
-    double run, slope, snow, unbalanced;
+    double run, slope, snow, unbalanced, drift;
     int32_t edge, spare;
 } frame_rafter_face;
 frame_status frame_framing_rafters(frame_framing_job *job, size_t roof, const frame_rafter_face *faces, size_t count);
 frame_status frame_framing_roof_snow(frame_framing_job *job, const frame_roof_shape *shape, double slope, double run,
                                      double *balanced, double *unbalanced);
+/* What roof_snow is asked of a roof. */
+void frame_framing_describe_snow(const frame_framing_job *job, const frame_roof_shape *shape, double slope, double run,
+                                 frame_roof_snow_in *in);
+/* Drifts and slides beside the steps, as fields over their roofs. */
+frame_status frame_framing_snow_steps(frame_framing_job *job);
 frame_status frame_framing_floors(frame_framing_job *job);
 frame_status frame_framing_loads(frame_framing_job *job);
 frame_status frame_framing_stairs(frame_framing_job *job);

@@ -149,7 +149,7 @@ frame_status frame_framing_rafters(frame_framing_job *job, size_t r, const frame
         in->spacing_in = roof->spacing_in;
         in->slope = faces[i].slope;
         in->dead_psf = roof->dead_psf;
-        in->snow_psf = faces[i].unbalanced;
+        in->snow_psf = fmax(faces[i].unbalanced, faces[i].snow + faces[i].drift);
         in->live_psf = roof->roof_live_psf;
         in->bearing_in = roof->seat_in;
         rafters[i].notch = roof->seat_in * faces[i].slope / sqrt(1 + faces[i].slope * faces[i].slope);

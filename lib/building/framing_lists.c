@@ -64,9 +64,12 @@ frame_status frame_framing_assumed(frame_framing_job *job, const char *about, co
     return FRAME_OK;
 }
 
-/* What a member's check leaves to others and is checked here: what it stands on. */
+/* What a calculation leaves to others and is done here: what a member stands on; drifts and slides, by the steps
+ * described. */
 static int is_checked_here(const char *words, int32_t bit) {
     return (!strcmp(words, "bending_not_checked") && bit == FRAME_BENDING_UNCHECKED_SUPPORTS) ||
+           (!strcmp(words, "snow_not_checked") &&
+            (bit == FRAME_SNOW_UNCHECKED_DRIFT || bit == FRAME_SNOW_UNCHECKED_SLIDING)) ||
            (!strcmp(words, "column_not_checked") &&
             (bit == FRAME_COLUMN_UNCHECKED_ENDS || bit == FRAME_COLUMN_UNCHECKED_COMBINATIONS));
 }

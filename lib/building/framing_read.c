@@ -48,6 +48,7 @@ READER(floor_opening, FRAME_SITE_FLOOR_OPENINGS, floor_openings, floor_opening_c
 READER(stair, FRAME_SITE_STAIRS, stairs, stair_count)
 READER(beam, FRAME_SITE_BEAMS, beams, beam_count)
 READER(post, FRAME_SITE_POSTS, posts, post_count)
+READER(snow_step, FRAME_SITE_SNOW_STEPS, snow_steps, snow_step_count)
 READER(load, FRAME_SITE_LOADS, loads, load_count)
 
 static frame_status read_roofs(frame_framing_job *job) {
@@ -106,6 +107,7 @@ static frame_status find_levels(frame_framing_job *job) {
     }
     NAMED(openings, opening_count, wall_of_opening, "opening", "wall", wall, walls, wall_count)
     NAMED(floor_openings, floor_opening_count, floor_of_opening, "floor opening", "floor", floor, floors, floor_count)
+    NAMED(snow_steps, snow_step_count, roof_of_step, "snow step", "roof", roof, roofs, roof_count)
     NAMED(stairs, stair_count, opening_of_stair, "stair", "opening", opening, floor_openings, floor_opening_count)
     return FRAME_OK;
 }
@@ -173,6 +175,7 @@ frame_status frame_framing_read(frame_framing_job *job) {
     if (!status) status = read_stairs(job);
     if (!status) status = read_beams(job);
     if (!status) status = read_posts(job);
+    if (!status) status = read_snow_steps(job);
     if (!status) status = read_loads(job);
     if (!status) status = read_roofs(job);
     if (!status) status = find_levels(job);

@@ -89,11 +89,35 @@ frame_status frame_framing_roofs(frame_framing_job *job) {
         if (status) return status;
         if (job->roofs[r].roof.wind_uplift_psf > 0) job->wind_given = 1;
     }
+    const frame_status drifts = frame_framing_snow_steps(job);
+    if (drifts) return drifts;
     for (size_t r = 0; r < job->roof_count; r++) {
         const frame_status status = frame_framing_roof_strips(job, r);
         if (status) return status;
     }
     return FRAME_OK;
+}
+
+void frame_framing_describe_snow(const frame_framing_job *job, const frame_roof_shape *shape, double slope, double run,
+                                 frame_roof_snow_in *in) {
+    frame_roof_solve_out solved;
+    frame_roof_snow_in_init(in);
+    frame_roof_solve_result(shape->solved, &solved);
+    in->basis = job->conditions.snow_basis;
+    in->roof = FRAME_SNOW_SHED;
+    if (solved.ridge_length_in > 0 || solved.hip_length_in > 0)
+        in->roof = solved.hip_length_in > 0 ? FRAME_SNOW_HIP : FRAME_SNOW_GABLE;
+    in->ground_snow_psf = job->conditions.ground_snow_psf;
+    in->winter_wind = job->conditions.winter_wind;
+    in->slope = slope;
+    in->run_in = run;
+    in->exposure_factor = job->conditions.exposure_factor;
+    /* Unheated is the heaviest of the usual ones: C_t 1.2, ASCE 7-16 table 7.3-2. */
+    if (shape->roof.thermal == FRAME_NOT_GIVEN_INT || job->conditions.snow_basis == FRAME_SNOW_STRENGTH)
+        in->thermal_factor = 1.2;
+    else
+        in->thermal = shape->roof.thermal;
+    if (job->conditions.snow_basis == FRAME_SNOW_50_YEAR) in->importance_factor = job->conditions.importance_factor;
 }
 
 /* Snow on a face, as the combinations take it: balanced, and the most of its unbalanced case on rafters. */
@@ -108,23 +132,7 @@ frame_status frame_framing_roof_snow(frame_framing_job *job, const frame_roof_sh
         return FRAME_OK;
     }
     if (!(job->conditions.ground_snow_psf > 0)) return FRAME_OK;
-    frame_roof_snow_in_init(&in);
-    in.basis = job->conditions.snow_basis;
-    in.roof = FRAME_SNOW_SHED;
-    frame_roof_solve_out solved;
-    frame_roof_solve_result(shape->solved, &solved);
-    if (solved.ridge_length_in > 0 || solved.hip_length_in > 0)
-        in.roof = solved.hip_length_in > 0 ? FRAME_SNOW_HIP : FRAME_SNOW_GABLE;
-    in.ground_snow_psf = job->conditions.ground_snow_psf;
-    in.slope = slope;
-    in.run_in = run;
-    in.exposure_factor = job->conditions.exposure_factor;
-    /* Unheated is the heaviest of the usual ones: C_t 1.2, ASCE 7-16 table 7.3-2. */
-    if (roof->thermal == FRAME_NOT_GIVEN_INT || job->conditions.snow_basis == FRAME_SNOW_STRENGTH)
-        in.thermal_factor = 1.2;
-    else
-        in.thermal = roof->thermal;
-    if (job->conditions.snow_basis == FRAME_SNOW_50_YEAR) in.importance_factor = job->conditions.importance_factor;
+    frame_framing_describe_snow(job, shape, slope, run, &in);
     frame_status status = frame_roof_snow(&in, &out, NULL);
     if (status) return frame_fail_within("roof %.60s, snow: ", roof->name);
     if (in.thermal_factor == 1.2)

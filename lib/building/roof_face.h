@@ -22,7 +22,7 @@ typedef struct frame_roof_face {
     size_t count;
     frame_by_kind psf; /* on plan */
     double snow, unbalanced, secant, overhang;
-    double longest;
+    double longest, drift; /* the worst strip's snow beside a step, as if it lay evenly */
 } frame_roof_face;
 
 /* Where a line up the slope enters and leaves the face around a point; the edges it does so at. */
@@ -37,5 +37,12 @@ int frame_roof_face_read(frame_roof_face *f);
 /* Hands a strip's reaction to what holds its end at a point of an edge. */
 frame_status frame_roof_face_hand(const frame_roof_face *f, const char *name, size_t edge, frame_roof_at at,
                                   const frame_by_kind *load);
+
+/* The part of a polygon where nu u + nv v is at or over a value; out has room for twice a face's corners. */
+size_t frame_roof_clip(const frame_roof_at *in, size_t count, double nu, double nv, double at, frame_roof_at *out);
+/* Snow beside steps on a strip, in pounds, and where its middle lies up the slope. */
+double frame_roof_surcharge(const frame_roof_face *f, const frame_roof_at *strip, size_t count, double *v_middle);
+/* The even load that bends a rafter at u as much as what lies there, and weighs as much on its ends. */
+double frame_roof_even_surcharge(const frame_roof_face *f, double u, double low, double high);
 
 #endif

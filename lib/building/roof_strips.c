@@ -10,15 +10,16 @@ static void to_plan(const frame_roof_face *f, double u, double v, double *x, dou
     *y = u * f->uy + v * f->vy;
 }
 
-/* The part of a polygon with u over (side 1) or under (side -1) a value. */
-static size_t clip(const frame_roof_at *in, size_t count, double at, int side, frame_roof_at *out) {
+size_t frame_roof_clip(const frame_roof_at *in, size_t count, double nu, double nv, double at, frame_roof_at *out) {
     size_t kept = 0;
     for (size_t i = 0; i < count && kept + 2 < 2 * FRAME_ROOF_FACE_CORNERS; i++) {
         const frame_roof_at a = in[i], b = in[(i + 1) % count];
-        const double da = side * (a.u - at), db = side * (b.u - at);
+        const double da = nu * a.u + nv * a.v - at, db = nu * b.u + nv * b.v - at;
         if (da >= 0) out[kept++] = a;
-        if ((da > 0 && db < 0) || (da < 0 && db > 0))
-            out[kept++] = (frame_roof_at){at, a.v + (b.v - a.v) * (at - a.u) / (b.u - a.u)};
+        if ((da > 0 && db < 0) || (da < 0 && db > 0)) {
+            const double t = da / (da - db);
+            out[kept++] = (frame_roof_at){a.u + (b.u - a.u) * t, a.v + (b.v - a.v) * t};
+        }
     }
     return kept;
 }
@@ -106,20 +107,23 @@ static double eave_width(const frame_roof_face *f, const frame_roof_at *strip, s
 
 static frame_status strip(frame_roof_face *f, double from, double to) {
     frame_roof_at half[2 * FRAME_ROOF_FACE_CORNERS], piece[2 * FRAME_ROOF_FACE_CORNERS], centre;
-    size_t count = clip(f->corners, f->count, from, 1, half);
-    count = clip(half, count, to, -1, piece);
+    size_t count = frame_roof_clip(f->corners, f->count, 1, 0, from, half);
+    count = frame_roof_clip(half, count, -1, 0, -to, piece);
     const double area = area_of(piece, count, &centre);
     if (!(area > 1e-9)) return FRAME_OK;
     const char *name = f->shape->roof.name;
     const frame_roof_crossing c = frame_roof_face_cross(f, centre);
     const double out_area = f->overhang * eave_width(f, piece, count);
     const frame_by_kind on = times(&f->psf, area / 144), over = times(&f->psf, out_area / 144);
+    double v_drift;
+    const double drift = frame_roof_surcharge(f, piece, count, &v_drift);
     frame_by_kind_add(&f->job->put, &on, 1);
     frame_by_kind_add(&f->job->put, &over, 1);
-    if (c.found !=
-        3) { /* a strip whose middle lies outside its own corners: numerically nothing, given to the first edge */
+    f->job->put.k[FRAME_LOAD_SNOW] += drift;
+    if (c.found != 3) { /* its middle lies outside its own corners: numerically nothing, given to the first edge */
         frame_by_kind all = on;
         frame_by_kind_add(&all, &over, 1);
+        all.k[FRAME_LOAD_SNOW] += drift;
         return frame_roof_face_hand(f, name, 0, centre, &all);
     }
     const double run = c.high - c.low;
@@ -127,6 +131,9 @@ static frame_status strip(frame_roof_face *f, double from, double to) {
     frame_by_kind low = times(&on, (c.high - centre.v) / run), high = times(&on, (centre.v - c.low) / run);
     frame_by_kind_add(&low, &over, 1 + f->overhang / 2 / run);
     frame_by_kind_add(&high, &over, -f->overhang / 2 / run);
+    low.k[FRAME_LOAD_SNOW] += drift * (c.high - v_drift) / run;
+    high.k[FRAME_LOAD_SNOW] += drift * (v_drift - c.low) / run;
+    if (drift > 0) f->drift = fmax(f->drift, frame_roof_even_surcharge(f, centre.u, c.low, c.high));
     const frame_status status = frame_roof_face_hand(f, name, c.low_edge, (frame_roof_at){centre.u, c.low}, &low);
     return status ? status : frame_roof_face_hand(f, name, c.high_edge, (frame_roof_at){centre.u, c.high}, &high);
 }
@@ -198,7 +205,7 @@ static frame_status one_face(frame_framing_job *job, size_t r, size_t i, frame_a
     f.psf.k[FRAME_LOAD_WIND] = -roof->wind_uplift_psf;
     status = strips(&f);
     if (status) return status;
-    const frame_rafter_face made = {f.longest, f.facts.slope, f.snow, f.unbalanced, f.facts.edge, 0};
+    const frame_rafter_face made = {f.longest, f.facts.slope, f.snow, f.unbalanced, f.drift, f.facts.edge, 0};
     return frame_array_push(rafters, &made) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 

@@ -22,6 +22,7 @@ CHECK(stair)
 CHECK(beam)
 CHECK(post)
 CHECK(roof)
+CHECK(snow_step)
 CHECK(load)
 
 const frame_site_list frame_site_lists[FRAME_SITE_PARTS] = {
@@ -34,6 +35,7 @@ const frame_site_list frame_site_lists[FRAME_SITE_PARTS] = {
     {"beams", &frame_part_beam_facts, check_beam},
     {"posts", &frame_part_post_facts, check_post},
     {"roofs", &frame_part_roof_facts, check_roof},
+    {"snow_steps", &frame_part_snow_step_facts, check_snow_step},
     {"loads", &frame_part_load_facts, check_load},
 };
 
@@ -148,6 +150,9 @@ frame_status frame_site_post(frame_site *site, const frame_part_post *in) {
 }
 frame_status frame_site_roof(frame_site *site, const frame_part_roof *in) {
     return add(site, FRAME_SITE_ROOFS, in);
+}
+frame_status frame_site_snow_step(frame_site *site, const frame_part_snow_step *in) {
+    return add(site, FRAME_SITE_SNOW_STEPS, in);
 }
 frame_status frame_site_load(frame_site *site, const frame_part_load *in) {
     return add(site, FRAME_SITE_LOADS, in);

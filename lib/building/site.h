@@ -17,6 +17,7 @@ typedef enum frame_site_part {
     FRAME_SITE_BEAMS,
     FRAME_SITE_POSTS,
     FRAME_SITE_ROOFS,
+    FRAME_SITE_SNOW_STEPS,
     FRAME_SITE_LOADS,
     FRAME_SITE_PARTS
 } frame_site_part;

@@ -23,6 +23,7 @@ static frame_status read_part(frame_json *json, frame_site *site, frame_site_par
         frame_part_beam beam;
         frame_part_post post;
         frame_part_roof roof;
+        frame_part_snow_step snow_step;
         frame_part_load load;
     } part;
     char path[64];

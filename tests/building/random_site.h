@@ -23,7 +23,8 @@ static inline int toss(dice *d, int sides) {
 typedef struct plan {
     double width, depth, height, snow, slope, overhang, roof_dead;
     int hip, beam_ridge, on_posts, windows, deck;
-    double well[4]; /* an opening in the floor: x from and to, y from and to; none where all are 0 */
+    double step, upper; /* a higher wall along the right edge, its height and the length of roof behind it */
+    double well[4];     /* an opening in the floor: x from and to, y from and to; none where all are 0 */
 } plan;
 
 static inline plan random_plan(dice *d) {
@@ -40,6 +41,8 @@ static inline plan random_plan(dice *d) {
     p.on_posts = toss(d, 2);
     p.windows = toss(d, 3);
     p.deck = toss(d, 2);
+    p.step = toss(d, 2) ? roll(d, 6, 120) : 0;
+    p.upper = roll(d, 120, 1200);
     for (int i = 0; i < 4; i++) p.well[i] = 0;
     if (p.on_posts && toss(d, 2)) { /* between the front and the middle beam, or over the middle one */
         p.well[0] = roll(d, 6, p.width / 2), p.well[1] = p.well[0] + roll(d, 12, 80);
@@ -132,6 +135,14 @@ static inline int add_roof(frame_site *site, const plan *p) {
     roof.ridge = p->beam_ridge ? FRAME_SITE_RIDGE_BEAM : FRAME_SITE_RIDGE_BOARD;
     of_wood(&roof.species, &roof.grade);
     SITE_CALL(frame_site_roof(site, &roof));
+    if (p->step > 0) {
+        frame_part_snow_step step;
+        frame_part_snow_step_init(&step);
+        step.name = "tower", step.roof = "roof", step.edge = 1;
+        step.height_in = p->step, step.upper_length_in = p->upper;
+        step.upper_slope = 0.5, step.upper_run_in = p->upper / 2;
+        SITE_CALL(frame_site_snow_step(site, &step));
+    }
     if (!p->hip) return 0;
     return add_post(site, "ridge post 1", p->depth / 2, p->depth / 2, 1) ||
            add_post(site, "ridge post 2", p->width - p->depth / 2, p->depth / 2, 1);
@@ -174,7 +185,7 @@ static inline int random_site(dice *d, const plan *p, frame_site **made) {
     frame_part_level level;
     frame_site_conditions_init(&conditions);
     conditions.name = "random building";
-    conditions.ground_snow_psf = 0;
+    conditions.ground_snow_psf = p->step > 0 ? 30 : 0;
     conditions.snow_basis = FRAME_SNOW_50_YEAR;
     conditions.code_edition = FRAME_CODE_2021;
     SITE_CALL(frame_site_new(&conditions, made));

@@ -21,11 +21,37 @@ static int random_count(void) {
     return getenv("FRAME_LONG") ? 1000 : 50;
 }
 
+/* Snow beside the step by roof_snow alone, over a plan of width by depth whose right edge it stands along: at each
+ * place the larger of drift and slide, summed in thin strips parallel to it. */
+static double snow_at_step(const plan *p) {
+    frame_roof_snow_in in;
+    frame_roof_snow_out out;
+    if (!(p->step > 0)) return 0;
+    frame_roof_snow_in_init(&in);
+    in.basis = FRAME_SNOW_50_YEAR, in.ground_snow_psf = 30;
+    in.roof = p->hip ? FRAME_SNOW_HIP : FRAME_SNOW_GABLE;
+    in.slope = p->slope, in.run_in = p->width;
+    in.exposure_factor = 1, in.importance_factor = 1, in.thermal_factor = 1.2;
+    in.step_height_in = p->step, in.upper_length_in = p->upper, in.lower_length_in = p->width;
+    in.upper_slope = 0.5, in.upper_run_in = p->upper / 2, in.upper_slippery = 0, in.sliding_width_in = p->width;
+    ck_assert_msg(!frame_roof_snow(&in, &out, NULL), "%s", frame_error_text());
+    double sum = 0;
+    enum { THIN = 200000 };
+    for (int i = 0; i < THIN; i++) {
+        const double away = (i + 0.5) * p->width / THIN;
+        const double drift = away < out.drift_width_in ? out.drift_psf * (1 - away / out.drift_width_in) : 0;
+        const double slide = away < out.sliding_strip_in ? out.sliding_psf : 0;
+        sum += fmax(drift, slide) * p->width / THIN * p->depth / 144;
+    }
+    return sum;
+}
+
 /* The loads that lie on a plan, by its areas. */
 static void expect_loads(const plan *p, const frame_framing_out *out) {
     const double over = p->overhang, well = (p->well[1] - p->well[0]) * (p->well[3] - p->well[2]);
     const double roof = p->hip ? (p->width + 2 * over) * (p->depth + 2 * over) : p->width * (p->depth + 2 * over);
-    ck_assert_double_eq_tol(out->snow_lb, p->snow * roof / 144, 1e-9 * (1 + out->snow_lb));
+    ck_assert_double_eq_tol(out->snow_lb, p->snow * roof / 144 + snow_at_step(p),
+                            (p->step > 0 ? 1e-4 : 1e-9) * (1 + out->snow_lb));
     ck_assert_double_eq_tol(out->roof_live_lb, 20 * roof / 144, 1e-9 * (1 + out->roof_live_lb));
     ck_assert_double_eq_tol(out->live_lb, p->on_posts ? 40 * (p->width * p->depth - well) / 144 : 0, 1e-6);
     ck_assert_double_gt(out->dead_lb, p->roof_dead * sqrt(1 + p->slope * p->slope) * roof / 144);
@@ -414,6 +440,95 @@ START_TEST(wells_that_cannot_be) {
 END_TEST
 
 /* A post on nothing but a beam a storey below it is carried by nothing: the beam is not its neighbour. */
+/* A shed that leans on a wall 6 ft higher, 30 ft of roof behind it: ASCE 7-16 7.7.1 (from memory) by hand. */
+static const char lean_to[] =
+    "{\"name\": \"lean-to\", \"ground_snow_psf\": 40, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
+    "\"levels\": [{\"name\": \"main\", \"base_in\": 0, \"height_in\": 96}],"
+    "\"walls\": ["
+    "{\"name\": \"front\", \"level\": \"main\", \"from_x_in\": 0, \"from_y_in\": 0, \"to_x_in\": 240, \"to_y_in\": 0, "
+    "\"size\": \"2x6\", \"species\": \"SPF\", \"grade\": \"No.2\"},"
+    "{\"name\": \"house\", \"level\": \"main\", \"from_x_in\": 240, \"from_y_in\": 120, \"to_x_in\": 0, \"to_y_in\": "
+    "120, \"size\": \"2x6\", \"species\": \"SPF\", \"grade\": \"No.2\", \"existing\": true}],"
+    "\"roofs\": [{\"name\": \"roof\", \"level\": \"main\", \"corners\": [{\"x_in\": 0, \"y_in\": 0}, {\"x_in\": 240, "
+    "\"y_in\": 0}, {\"x_in\": 240, \"y_in\": 120},"
+    "{\"x_in\": 0, \"y_in\": 120}], \"slopes\": [0.25], \"kinds\": [\"hip\", \"gable\", \"wall\", \"gable\"], "
+    "\"ridge\": \"beam\","
+    "\"thermal\": \"unheated\", \"size\": \"2x12\", \"species\": \"SPF\", \"grade\": \"No.2\"}]%s}";
+
+static frame_framing *lean_to_with(const char *steps, frame_framing_out *out) {
+    char text[sizeof lean_to + 400];
+    frame_framing_in in;
+    frame_framing *framing;
+    snprintf(text, sizeof text, lean_to, steps);
+    frame_framing_in_init(&in);
+    in.description = text, in.sticks = 0;
+    ck_assert_msg(!frame_framing_solve(&in, &framing, NULL), "%s", frame_error_text());
+    frame_framing_result(framing, out);
+    return framing;
+}
+
+static double ratio_of(frame_framing *framing, const char *name) {
+    for (size_t i = 0; i < frame_framing_check_count(framing); i++) {
+        frame_framing_check check;
+        frame_framing_check_at(framing, i, &check);
+        if (!strncmp(check.name, name, strlen(name))) return check.ratio;
+    }
+    ck_abort_msg("no check of %s", name);
+    return 0;
+}
+
+START_TEST(a_drift_by_hand) {
+    frame_framing_out plain, drifted;
+    frame_framing *without = lean_to_with("", &plain);
+    frame_framing *with = lean_to_with(
+        ", \"snow_steps\": [{\"name\": \"house\", \"roof\": \"roof\", \"edge\": 2, \"height_in\": 72, "
+        "\"upper_length_in\": 360}]",
+        &drifted);
+    ck_assert(FRAME_HAS(plain.not_checked, FRAME_FRAMING_UNCHECKED_DRIFT));
+    ck_assert(!FRAME_HAS(drifted.not_checked, FRAME_FRAMING_UNCHECKED_DRIFT));
+    const double h_lee = 0.43 * cbrt(30) * pow(50, 0.25) - 1.5, h_wind = 0.75 * (0.43 * cbrt(20) * pow(50, 0.25) - 1.5);
+    const double gamma = 0.13 * 40 + 14, p_s = 0.7 * 1.2 * 40, h_c = 6 - p_s / gamma;
+    const double h = fmax(h_lee, h_wind), w = 4 * h;
+    ck_assert_double_lt(h, h_c);
+    ck_assert_double_lt(w, 10);
+    /* On 20 ft of wall; half of p w, two thirds of the way from the drift's thin end to the wall: by the lever. */
+    const double more = 20 * h * gamma * w / 2;
+    ck_assert_double_eq_tol(drifted.snow_lb - plain.snow_lb, more, 1e-6 * more);
+    ck_assert_double_lt(drifted.balance, 1e-12);
+    double on_house[2] = {0, 0};
+    frame_framing *const both[2] = {without, with};
+    for (int k = 0; k < 2; k++)
+        for (size_t i = 0; i < frame_framing_load_count(both[k]); i++) {
+            frame_framing_load load;
+            frame_framing_load_at(both[k], i, &load);
+            if (load.on_kind == FRAME_BEARER_EXISTING) on_house[k] += load.snow_lb;
+        }
+    ck_assert_double_eq_tol(on_house[1] - on_house[0], more * (10 - w / 3) / 10, 1e-6 * more);
+    ck_assert_double_gt(ratio_of(with, "roof, rafters"), ratio_of(without, "roof, rafters") * 1.1);
+    frame_framing_free(without);
+    frame_framing_free(with);
+}
+END_TEST
+
+START_TEST(steps_that_cannot_be) {
+    char text[sizeof lean_to + 400];
+    frame_framing_in in;
+    frame_framing *framing;
+    frame_framing_in_init(&in);
+    in.description = text;
+    snprintf(text, sizeof text, lean_to,
+             ", \"snow_steps\": [{\"name\": \"house\", \"roof\": \"roof\", \"edge\": 4, \"height_in\": 72, "
+             "\"upper_length_in\": 360}]");
+    ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), FRAME_OUT_OF_RANGE);
+    ck_assert_ptr_nonnull(strstr(frame_error_text(), "snow step house, edge"));
+    snprintf(text, sizeof text, lean_to,
+             ", \"snow_steps\": [{\"name\": \"house\", \"roof\": \"roof\", \"edge\": 2, \"height_in\": 72, "
+             "\"upper_length_in\": 360, \"upper_slope\": 0.5}]");
+    ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), FRAME_REQUIRED);
+    ck_assert_ptr_nonnull(strstr(frame_error_text(), "snow step house, upper_run_in"));
+}
+END_TEST
+
 START_TEST(no_storey_is_jumped) {
     static const char json[] =
         "{\"name\": \"high\", \"ground_snow_psf\": 0, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
@@ -467,6 +582,8 @@ int main(void) {
     tcase_add_test(tests, the_lower_edge_is_not_held);
     tcase_add_test(tests, a_stair_well_by_hand);
     tcase_add_test(tests, wells_that_cannot_be);
+    tcase_add_test(tests, a_drift_by_hand);
+    tcase_add_test(tests, steps_that_cannot_be);
     tcase_add_test(tests, no_storey_is_jumped);
     tcase_add_test(tests, parts_name_others_that_are_there);
     suite_add_tcase(suite, tests);

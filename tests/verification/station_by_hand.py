@@ -39,7 +39,14 @@ cabin = 20 * (12 + 2 * 16 / 12)
 # Openings: a hatch of 30 x 24 in, a well of 38 x 60 in with a stair of 36 in: 34 in in 5 risers of 6.8 in, 4 treads of 24 - 2 x 6.8 in.
 hatch, well, stair = 30 * 24 / 144, 38 * 60 / 144, 3 * 4 * (24 - 2 * 6.8) / 12
 floor, deck = 20 * 12 - hatch, 14 * 10 - well
-expect("snow on all", figures["snow_lb"], snow * (boathouse + cabin) + 40 * deck)
+# The drift against the ice house, 10 ft wide: ASCE 7-16 7.7.1 with 18 ft of roof behind the step, for which 20 ft stand
+# (figure 7.6-1), and 26 ft before it.
+h_d = max(0.43 * 20 ** (1 / 3) * 50**0.25 - 1.5, 0.75 * (0.43 * 26 ** (1 / 3) * 50**0.25 - 1.5))
+gamma = 0.13 * 40 + 14
+if h_d > 5 - snow / gamma:
+    sys.exit("the drift would be higher than the step")
+drift = 10 * (h_d * gamma) * (4 * h_d) / 2
+expect("snow on all", figures["snow_lb"], snow * (boathouse + cabin) + 40 * deck + drift)
 expect("roof live load on all", figures["roof_live_lb"], 20 * (boathouse + cabin))
 expect("floor live load", figures["live_lb"], 40 * (floor + deck + stair))
 expect("wind", figures["wind_lb"], -18 * (boathouse + cabin))
