@@ -8,6 +8,14 @@
 
 FRAME_BEGIN
 
+/** An edition of the National Design Specification for Wood Construction. Clauses, formulas and values here are those of 2018. */
+typedef int32_t frame_nds_edition;
+enum frame_nds_edition_values {
+    FRAME_NDS_2015 = 1, /**< "NDS 2015" | "2015". That it agrees with NDS 2018 in what is used is from memory: the answer is marked so. */
+    FRAME_NDS_2018 = 2, /**< "NDS 2018" | "2018". The edition that everything here is taken from. */
+    FRAME_NDS_2024 = 3  /**< "NDS 2024" | "2024". That it agrees with NDS 2018 in what is used is from memory: the answer is marked so; refused for species whose values were changed after 2018. */
+};
+
 /** A nominal size of lumber, packed: FRAME_SIZE(2, 10) is a 2x10. */
 typedef int32_t frame_size;
 /** Packs a nominal thickness and width in inches; quarters are kept: FRAME_SIZE(1.25, 6) is a 5/4x6. */

@@ -6,6 +6,7 @@
 #include "joint/reach.h"
 #include "joint/yield.h"
 #include "joint_facts.h"
+#include "material/edition.h"
 #include "working/calculation.h"
 
 /* What the steps hand on to one another. */
@@ -168,10 +169,11 @@ static void cautions(const frame_dowel_lateral_in *in, const lateral *l, frame_d
     if (out->known == FRAME_KNOWN_MEMORY) also(out, FRAME_DOWEL_LATERAL_CAUTION_MEMORY);
 }
 
-/* Rules recalled without a text: toe-nails, clinched points, the tip of short fasteners, gaps, pins, LRFD. */
+/* Rules recalled without a text: other editions, toe-nails, clinched points, the tip of short fasteners, gaps, pins,
+ * LRFD. */
 static int by_memory(const frame_dowel_lateral_in *in, const lateral *l) {
-    return in->toe_nail || in->clinched || in->gap_in > 0 || in->method == FRAME_METHOD_LRFD ||
-           in->kind == FRAME_DOWEL_DRIFT_PIN ||
+    return in->edition != FRAME_NDS_2018 || in->toe_nail || in->clinched || in->gap_in > 0 ||
+           in->method == FRAME_METHOD_LRFD || in->kind == FRAME_DOWEL_DRIFT_PIN ||
            (l->reach.hold == FRAME_HOLD_BY_EQUATIONS && in->kind != FRAME_DOWEL_BOLT);
 }
 
@@ -231,6 +233,7 @@ static void assumed(const frame_dowel_lateral_in *in, const lateral *l, uint64_t
 static frame_status compute(const frame_dowel_lateral_in *in, frame_dowel_lateral_out *out, frame_working *w) {
     lateral l;
     out->known = FRAME_KNOWN_READ;
+    frame_record_edition(in->edition, w);
     frame_status status = steel(in, &l, out, w);
     if (!status) status = bearings(in, &l, out, w);
     if (!status) status = frame_joint_reach(in, &l.fastener, &l.reach, w);

@@ -5,6 +5,7 @@
 #include "joint/lateral_factors.h"
 #include "joint/thread.h"
 #include "joint_facts.h"
+#include "material/edition.h"
 #include "working/calculation.h"
 
 /* Where along the fastener, from under its head, the part that holds begins and ends. */
@@ -53,10 +54,11 @@ static double per_inch(const frame_dowel_withdrawal_in *in, double D, double G, 
     return W;
 }
 
-static frame_known known_of(frame_dowel_kind kind) {
-    if (kind == FRAME_DOWEL_LAG_SCREW) return FRAME_KNOWN_COMPUTED;
-    return kind == FRAME_DOWEL_WOOD_SCREW || kind == FRAME_DOWEL_RING_SHANK_NAIL ? FRAME_KNOWN_MEMORY
-                                                                                 : FRAME_KNOWN_SECONDARY;
+static frame_known known_of(const frame_dowel_withdrawal_in *in) {
+    if (in->edition != FRAME_NDS_2018) return FRAME_KNOWN_MEMORY;
+    if (in->kind == FRAME_DOWEL_LAG_SCREW) return FRAME_KNOWN_COMPUTED;
+    return in->kind == FRAME_DOWEL_WOOD_SCREW || in->kind == FRAME_DOWEL_RING_SHANK_NAIL ? FRAME_KNOWN_MEMORY
+                                                                                         : FRAME_KNOWN_SECONDARY;
 }
 
 static frame_status missing(const char *field, const char *why) {
@@ -194,11 +196,12 @@ static frame_status compute(const frame_dowel_withdrawal_in *in, frame_dowel_wit
     hold found;
     double gravity;
     frame_known known;
+    frame_record_edition(in->edition, w);
     frame_status status = sensible(in);
     if (!status) status = frame_fastener_find(in->kind, in->size, in->diameter_in, &fastener);
     if (!status) status = frame_joint_gravity("", in->species, in->specific_gravity, &gravity, &known, w);
     if (status) return status;
-    out->known = frame_known_worse(frame_known_worse(known, fastener.known), known_of(in->kind));
+    out->known = frame_known_worse(frame_known_worse(known, fastener.known), known_of(in));
     FRAME_TABLE(w, D, fastener.nominal_in, "in", "nominal diameter", fastener.source);
     const double W = per_inch(in, D, gravity, w);
     status = find_hold(in, &fastener, &found, w);

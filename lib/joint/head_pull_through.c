@@ -6,6 +6,7 @@
 #include "joint/fastening.h"
 #include "joint/lateral_factors.h"
 #include "joint_facts.h"
+#include "material/edition.h"
 #include "table_nail_heads.h"
 #include "working/calculation.h"
 
@@ -75,6 +76,12 @@ static frame_status adjust(const frame_head_pull_through_in *in, frame_head_pull
 static frame_status compute(const frame_head_pull_through_in *in, frame_head_pull_through_out *out, frame_working *w) {
     double D_H, gravity;
     frame_known head_known, known;
+    if (in->edition == FRAME_NDS_2015)
+        return frame_fail(
+            FRAME_OUTSIDE_SCOPE, "edition", "NDS 2015", "NDS 2018 or NDS 2024",
+            "edition: NDS 2015 has no value of heads pulled through (from memory: it came with NDS 2018); "
+            "use that of a test report");
+    frame_record_edition(in->edition, w);
     frame_status status = frame_head_diameter(in->kind, in->size, in->head_diameter_in, &D_H, &head_known, w);
     if (!status)
         status = frame_joint_gravity("side_", in->side_species, in->side_specific_gravity, &gravity, &known, w);

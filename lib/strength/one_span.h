@@ -4,6 +4,7 @@
 
 #include "base/facts.h"
 #include "load/combination.h"
+#include "material/edition.h"
 #include "strength/member.h"
 
 #include "working/plain_math.h"
@@ -48,14 +49,6 @@ FRAME_ALWAYS_INLINE void frame_record_result(double largest, frame_governing gov
     FRAME_TABLE(record, ratio, largest, "", "the largest of the ratios", frame_word_text("governing", governs));
     FRAME_CASE(record, holds ? "ratio <= 1" : "ratio > 1", holds ? "it holds" : "it does not hold", "");
     (void)ratio, (void)holds;
-}
-
-/* Every source in a working names NDS 2018: another edition is said once, before them. */
-FRAME_ALWAYS_INLINE void frame_record_edition(frame_nds_edition edition, frame_working *record) {
-    if (!FRAME_RECORDING(record) || edition == FRAME_NDS_2018) return;
-    FRAME_CASE(
-        record, edition == FRAME_NDS_2015 ? "NDS 2015 is asked for" : "NDS 2024 is asked for",
-        "clauses, formulas and values below are those of NDS 2018; that this edition has the same is from memory", "");
 }
 
 FRAME_ALWAYS_INLINE double frame_or(double value, double otherwise) {

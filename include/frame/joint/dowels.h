@@ -144,6 +144,8 @@ typedef struct frame_dowel_lateral_in {
     double time_effect_factor;          /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3); 1.25 for impact is not for joints. */
     frame_design_method method;         /**< ASD. Allowable stress design, or load and resistance factor design. */
     int32_t spare;
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare2;
 } frame_dowel_lateral_in;
 
 /** The lateral design value of one fastener, by every yield mode. */
@@ -241,6 +243,8 @@ typedef struct frame_dowel_withdrawal_in {
     double time_effect_factor; /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3); 1.25 for impact is not for joints. */
     frame_design_method method; /**< ASD. Allowable stress design, or load and resistance factor design. */
     int32_t spare;
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare2;
 } frame_dowel_withdrawal_in;
 
 /** The withdrawal design value of one fastener. */
@@ -499,6 +503,8 @@ typedef struct frame_head_pull_through_in {
     double load_duration_factor;  /**< 1 : 0.9..1.6. Load duration factor C_D. */
     double temperature_f;         /**< 100 : -100..150. Highest temperature the joint keeps for long, degrees Fahrenheit. */
     double time_effect_factor;    /**< "for LRFD it must be given" : 0.6..1. Time effect factor lambda (NDS table N3). */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for; that of 2015 has no such value. */
+    int32_t spare;
 } frame_head_pull_through_in;
 
 /** What pulls a head through. */

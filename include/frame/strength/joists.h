@@ -26,14 +26,6 @@ enum frame_governing_values {
     FRAME_GOVERNS_CUT = 9         /**< "cut". What a notch or hole leaves. */
 };
 
-/** An edition of the National Design Specification for Wood Construction. Clauses, formulas and values here are those of 2018. */
-typedef int32_t frame_nds_edition;
-enum frame_nds_edition_values {
-    FRAME_NDS_2015 = 1, /**< "NDS 2015" | "2015". That it agrees with NDS 2018 in what is used is from memory: the answer is marked so. */
-    FRAME_NDS_2018 = 2, /**< "NDS 2018" | "2018". The edition that everything here is taken from. */
-    FRAME_NDS_2024 = 3  /**< "NDS 2024" | "2024". That it agrees with NDS 2018 in what is used is from memory: the answer is marked so; refused for species whose values were changed after 2018. */
-};
-
 /** What holds the edge of a member that bending presses together. */
 typedef int32_t frame_compression_edge;
 enum frame_compression_edge_values {
