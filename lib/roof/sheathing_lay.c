@@ -69,6 +69,8 @@ static frame_status give_nailer(const sheathing *s, const sheathing_loop *loop, 
     nailer->length_in = to - from;
     nailer->from_x_in = low.x, nailer->from_y_in = low.y;
     nailer->to_x_in = high.x, nailer->to_y_in = high.y;
+    nailer->along_in = x - v2_dot(face->along, s->m->origin);
+    nailer->up_in = from - v2_dot(face->up, s->m->origin) * loop->secant;
     s->out->nailers_in += nailer->length_in;
     return FRAME_OK;
 }

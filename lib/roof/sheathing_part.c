@@ -93,6 +93,8 @@ frame_status sheathing_give_part(const sheathing *s, const sheathing_loop *loop,
     given->area_in2 = polygon2_area(&part);
     given->length_in = range[0][1] - range[0][0], given->width_in = range[1][1] - range[1][0];
     given->whole = given->area_in2 > (x[1] - x[0]) * (y[1] - y[0]) - 1e-6;
+    given->along_in = range[0][0] - v2_dot(loop->face->along, s->m->origin);
+    given->up_in = range[1][0] - v2_dot(loop->face->up, s->m->origin) * loop->secant;
     given->supports = supports_of(s, loop, range[0], range[1]);
     given->corner_first = (uint32_t)frame_answer_count(s->answer, SHEATHING_CORNERS);
     given->corner_count = (uint32_t)part.count;

@@ -55,12 +55,32 @@ static frame_drawing *draw_standing(void) {
     return draw_frame(1);
 }
 
+/* The face that the wing's valleys cut into. */
+static frame_drawing *draw_sheathing(void) {
+    const frame_roof_solve_in *plan = cabin();
+    frame_roof_sheathing_in in;
+    frame_roof_sheathing *sheathing = NULL;
+    frame_drawing *drawing = NULL;
+    frame_roof_sheathing_in_init(&in);
+    in.corners = plan->corners, in.corner_count = plan->corner_count;
+    in.slopes = plan->slopes, in.slope_count = plan->slope_count;
+    in.kinds = plan->kinds, in.kind_count = plan->kind_count;
+    in.rafter_size = FRAME_SIZE(2, 8), in.overhang_in = 16, in.rake_overhang_in = 16;
+    must(frame_roof_sheathing_solve(&in, &sheathing, NULL));
+    ck_assert_int_eq(frame_roof_sheathing_drawing(sheathing, 99, &drawing), FRAME_OUT_OF_RANGE);
+    ck_assert_ptr_null(drawing);
+    must(frame_roof_sheathing_drawing(sheathing, 2, &drawing));
+    frame_roof_sheathing_free(sheathing);
+    return drawing;
+}
+
 static const struct picture {
     const char *name, *page;
     frame_drawing *(*draw)(void);
 } pictures[] = {{"roof-plan", "roof_solve", draw_plan},
                 {"roof-framing", "roof_members", draw_framing},
-                {"roof-frame", "roof_members", draw_standing}};
+                {"roof-frame", "roof_members", draw_standing},
+                {"roof-sheathing", "roof_sheathing", draw_sheathing}};
 
 static char *read_file(const char *path) {
     FILE *file = fopen(path, "rb");

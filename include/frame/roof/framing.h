@@ -274,6 +274,8 @@ typedef struct frame_roof_sheathing_part {
     double area_in2;     /**< Area. */
     uint32_t corner_first; /**< range : corners. Its corners, counterclockwise seen from above. */
     uint32_t corner_count; /**< count. */
+    double along_in;     /**< Where it lies in the face: along the eave, from the point the layout is counted from to the part's end. */
+    double up_in;        /**< Up the slope, from that point's level line to the part's lower edge. */
 } frame_roof_sheathing_part;
 
 /** A corner of a part, and the edge from it to the next. */
@@ -306,6 +308,8 @@ typedef struct frame_roof_sheathing_nailer {
     double from_y_in; /**< The lower end along y. */
     double to_x_in;   /**< Its upper end in plan, along x. */
     double to_y_in;   /**< The upper end along y. */
+    double along_in;  /**< Its lower end in the face, as a part's: along the eave. */
+    double up_in;     /**< Its lower end up the slope. */
 } frame_roof_sheathing_nailer;
 
 /** Lays out the sheathing of a roof: courses from the eave, joints on rafters and staggered by half a sheet from course to course, every
@@ -321,6 +325,11 @@ FRAME_ANSWER_LIST(roof_sheathing, corner, corners);
 FRAME_ANSWER_LIST(roof_sheathing, course, courses);
 /** The nailers. */
 FRAME_ANSWER_LIST(roof_sheathing, nailer, nailers);
+/** Draws a face (its number in the list of roof_solve's faces) with its sheets, square to it: courses, joints, every part with its number in
+ * the list from 1 and what it is cut to, nailers dashed, tapes along the eave and up the slope. FRAME_OUT_OF_RANGE for a face without
+ * parts. Free it with frame_drawing_free. */
+FRAME_API frame_status frame_roof_sheathing_drawing(const frame_roof_sheathing *sheathing, int32_t face,
+                                                    frame_drawing **drawing);
 
 /** What became of a piece. */
 typedef int32_t frame_as_found;
