@@ -56,6 +56,10 @@ frame_stretch *frame_checked_stretch_at(const frame_checked *c, frame_member_edg
 /* F_b' in a stretch under a combination. */
 double frame_checked_allowed(frame_checked *c, const frame_stretch *s, int by_case, double *C_L, double *C_V,
                              frame_working *record);
+/* A curved glulam: what was given of it; F_b* with C_c, as it is without a curve; the stress along its radius. */
+frame_status frame_checked_curve_given(const frame_checked *c);
+double frame_checked_curved(const frame_checked *c, double straight, frame_working *record);
+frame_status frame_checked_radial(frame_checked *c);
 /* F_v' under a combination. */
 double frame_checked_shear_allowed(const frame_checked *c, int by_case, int cut, frame_working *record);
 

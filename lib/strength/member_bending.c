@@ -52,7 +52,7 @@ static double engineered_star(const frame_checked *c, double F_b_table, int by_c
 static double engineered_allowed(frame_checked *c, const frame_stretch *s, int by_case, double *C_L_out,
                                  double *C_V_out, frame_working *record) {
     const double F_b_table = s->edge == FRAME_MEMBER_UPPER ? c->m.lumber.fb_psi : c->fb_negative;
-    const double F_b_star = engineered_star(c, F_b_table, by_case, record);
+    const double F_b_star = frame_checked_curved(c, engineered_star(c, F_b_table, by_case, record), record);
     const double C_L =
         s->buckling > 0 ? frame_beam_stability(s->buckling, F_b_star, record) : frame_bending_no_buckling(record);
     const double C_V =

@@ -265,6 +265,7 @@ static void sum_up(frame_checked *c) {
     lead(out, out->bearing_ratio, FRAME_GOVERNS_BEARING);
     lead(out, out->deflection_ratio, FRAME_GOVERNS_DEFLECTION);
     lead(out, out->cut_ratio, FRAME_GOVERNS_CUT);
+    lead(out, out->radial_ratio, FRAME_GOVERNS_RADIAL);
     out->passes = frame_holds(out->ratio);
     frame_record_result(out->ratio, out->governs, record);
 }
@@ -285,6 +286,7 @@ static uint64_t cautions_of(const frame_checked *c) {
     if (m->plies > 1) bits |= FRAME_BIT(m->flat ? FRAME_MEMBER_CAUTION_FLAT : FRAME_MEMBER_CAUTION_PLIES);
     if (c->out->min_reaction_lb < -1e-9 * fabs(c->out->max_reaction_lb)) bits |= FRAME_BIT(FRAME_MEMBER_CAUTION_UPLIFT);
     if (in->cut_count) bits |= FRAME_BIT(FRAME_MEMBER_CAUTION_CUTS);
+    if (frame_given(in->curve_radius_in)) bits |= FRAME_BIT(FRAME_MEMBER_CAUTION_CURVED);
     if (in->upper_edge == FRAME_EDGE_HELD || in->lower_edge == FRAME_EDGE_HELD)
         bits |= FRAME_BIT(FRAME_MEMBER_CAUTION_EDGE_HELD);
     if (c->product == FRAME_PRODUCT_GLULAM && c->fb_negative < m->lumber.fb_psi)
@@ -320,6 +322,7 @@ static void remark(frame_checked *c) {
     }
     out->cautions = cautions_of(c);
     out->not_checked = unchecked_of(c);
+    if (!frame_given(c->in->curve_radius_in)) out->assumed &= ~FRAME_BIT(FRAME_ASSUMED_MEMBER_CHECK_IN_BOWED_UP);
     out->e_adjusted_psi = c->found.e_adjusted;
     out->section_modulus_in3 = c->found.section_modulus;
     out->inertia_in4 = c->found.inertia;
@@ -346,6 +349,7 @@ static frame_status check_all(frame_checked *c) {
     if (!status) status = frame_checked_bending(c);
     if (!status) status = frame_checked_shear(c);
     if (!status) status = frame_checked_bearing(c);
+    if (!status) status = frame_checked_radial(c);
     if (!status) status = frame_checked_deflection(c);
     if (!status) status = frame_checked_cuts(c);
     if (status) return status;

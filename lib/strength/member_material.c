@@ -92,7 +92,7 @@ static frame_status check_rest(const frame_checked *c) {
     if (in->volume_exponent != FRAME_NOT_GIVEN && c->product == FRAME_PRODUCT_SAWN)
         return frame_lacks("product", "\"glulam\" or \"structural composite lumber\", with volume_exponent");
     if (in->incised && in->live_duration == FRAME_DURATION_IMPACT) return frame_impact_refused("live_duration");
-    return FRAME_OK;
+    return frame_checked_curve_given(c);
 }
 
 frame_status frame_checked_material(frame_checked *c) {

@@ -163,6 +163,41 @@ START_TEST(glulam_shear_reduction) {
 }
 END_TEST
 
+/* NDS 5.3.8 and 5.4.1 by hand: C_c on bending, 15 psi along the radius where the curve is flattened, else F_c-perp'. */
+START_TEST(glulam_curved) {
+    const double span[] = {216}, M = 700.0 / 12 * 216 * 216 / 8, A = 6.75 * 13.5;
+    frame_member_check_in in;
+    frame_member_check_in_init(&in);
+    in.spans_in = span, in.span_count = 1, in.dead_plf = 100, in.live_plf = 600;
+    in.glulam = FRAME_GLULAM_24F_V4, in.width_in = 6.75, in.depth_in = 13.5;
+    in.upper_edge = FRAME_EDGE_HELD;
+    const frame_member_check_out straight = run(&in);
+    ck_assert_double_eq(straight.curvature_factor, FRAME_NOT_GIVEN);
+    ck_assert_double_eq(straight.radial_ratio, FRAME_NOT_GIVEN);
+    in.curve_radius_in = 300, in.lamination_in = 1.5;
+    frame_member_check_out out = run(&in);
+    same(out.curvature_factor, 0.95);
+    same(out.fb_adjusted_psi, 0.95 * straight.fb_adjusted_psi);
+    same(out.bending_ratio, straight.bending_ratio / 0.95);
+    same(out.radial_actual_psi, 3 * M / (2 * 306.75 * A));
+    same(out.radial_allowed_psi, 15);
+    same(out.ratio, out.radial_ratio);
+    ck_assert_int_eq(out.governs, FRAME_GOVERNS_RADIAL);
+    ck_assert(FRAME_HAS(out.cautions, FRAME_MEMBER_CAUTION_CURVED) && out.known == FRAME_KNOWN_MEMORY);
+    in.radial_tension_psi = 60;
+    same(run(&in).radial_ratio, out.radial_ratio / 4);
+    in.radial_tension_psi = FRAME_NOT_GIVEN, in.bowed_up = 0; /* pressed together */
+    out = run(&in);
+    same(out.radial_allowed_psi, out.fc_perp_adjusted_psi);
+    in.curve_radius_in = 187;
+    refused(&in, FRAME_OUTSIDE_SCOPE, "curve_radius_in");
+    in.curve_radius_in = FRAME_NOT_GIVEN;
+    refused(&in, FRAME_REQUIRED, "curve_radius_in");
+    in.curve_radius_in = 300, in.lamination_in = FRAME_NOT_GIVEN;
+    refused(&in, FRAME_REQUIRED, "lamination_in");
+}
+END_TEST
+
 /* The maker's values: C_V by depth; above 1 together with C_L, below 1 the lesser; C_r 1.04. */
 START_TEST(composite) {
     frame_member_check_in in;
@@ -347,6 +382,7 @@ int main(void) {
     tcase_add_test(all, as_beam_check);
     tcase_add_test(all, point_load_unbraced);
     tcase_add_test(all, glulam_volume);
+    tcase_add_test(all, glulam_curved);
     tcase_add_test(all, glulam_shear_reduction);
     tcase_add_test(all, composite);
     tcase_add_test(all, lower_edge);

@@ -23,7 +23,8 @@ enum frame_governing_values {
     FRAME_GOVERNS_COMBINED = 6,   /**< "bending and compression". Bending and compression together. */
     FRAME_GOVERNS_TENSION = 7,    /**< "tension". Tension along the grain. */
     FRAME_GOVERNS_BENDING_TENSION = 8, /**< "bending and tension". Bending and tension together. */
-    FRAME_GOVERNS_CUT = 9         /**< "cut". What a notch or hole leaves. */
+    FRAME_GOVERNS_CUT = 9,        /**< "cut". What a notch or hole leaves. */
+    FRAME_GOVERNS_RADIAL = 10     /**< "radial stress". Stress along the radius of a curved glulam. */
 };
 
 /** What holds the edge of a member that bending presses together. */

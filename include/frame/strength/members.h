@@ -75,7 +75,8 @@ enum frame_member_caution_values {
     FRAME_MEMBER_CAUTION_SNOW_BASIS = 11, /**< "snow_basis". Snow is taken as a 50-year load (ASCE 7-16 and the code tables): say load_edition "ASCE 7-22" for a strength-level one. */
     FRAME_MEMBER_CAUTION_LOADS = 12,      /**< "local_loads". No load but those given. */
     FRAME_MEMBER_CAUTION_EDGE_HELD = 13,  /**< "edge_held". Cripples, a loose plate or hung ceilings do not hold a compression edge: it must be sheathed or tied along its length. */
-    FRAME_MEMBER_CAUTION_TURNED_OVER = 14 /**< "turned_over". Glued laminated timber is stronger with its marked upper side up: turned over it holds less. */
+    FRAME_MEMBER_CAUTION_TURNED_OVER = 14, /**< "turned_over". Glued laminated timber is stronger with its marked upper side up: turned over it holds less. */
+    FRAME_MEMBER_CAUTION_CURVED = 15 /**< "curved". A curved member is analysed as a straight one on its plan: one end must be free to slide, or it pushes its supports apart. */
 };
 
 /** What the check of a member leaves unchecked. */
@@ -158,7 +159,10 @@ typedef struct frame_member_check_in {
     double volume_exponent;  /**< optional : 0.01..1. Exponent of C_V: 0.1 for glulam, 0.05 of Southern Pine; for structural composite lumber the maker's, without which C_V is 1. */
     double volume_depth_in;  /**< 12 : 1..60. Depth at which the volume factor of structural composite lumber is 1. */
     frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
-    int32_t spare2;
+    frame_bool bowed_up;     /**< yes. A curved glulam is bowed upward: it flattens where it sags. */
+    double lamination_in;    /**< optional : >0..2. Thickness of a lamination of a curved glulam; needed with curve_radius_in. */
+    double curve_radius_in;  /**< optional : >0..1e6. Radius of the inner face of a glulam that is curved all along. */
+    double radial_tension_psi; /**< optional : >0..500. F_rt of a curved glulam; without it a third of F_v of Southern Pine, 15 of others (NDS 5.2.8). */
 } frame_member_check_in;
 
 /** How it holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -207,6 +211,10 @@ typedef struct frame_member_check_out {
     double inertia_in4;          /**< Moment of inertia, I. */
     double dead_plf;             /**< Dead load on the whole beam, own weight included if it was asked for. */
     double frequency_hz;         /**< First natural frequency under the dead load, of one simple span evenly loaded; no verdict goes with it. */
+    double curvature_factor;     /**< C_c; not given for a straight member. */
+    double radial_ratio;         /**< Stress along the radius over what is allowed; not given for a straight member. */
+    double radial_actual_psi;    /**< Stress along the radius, f_r. */
+    double radial_allowed_psi;   /**< F_rt' where the moment flattens the curve, else F_rc'. */
 } frame_member_check_out;
 
 /** A span or overhang, as checked. */
