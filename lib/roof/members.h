@@ -74,7 +74,7 @@ typedef struct members_run {
     int32_t section;
     double half;     /* of its thickness */
     int32_t face[2]; /* members_face on the right and on the left */
-    int32_t gone;    /* part of another run now */
+    int32_t gone;    /* part of another run now, or too short to be a member */
 } members_run;
 
 /* A plane that ends a run, in plan: what lies beyond it stays. */
@@ -108,6 +108,7 @@ typedef struct members_part {
     int32_t spare;
     polygon2 plan;
     v2 low, high; /* of its box */
+    double rank[3];
 } members_part;
 
 /* A line along which one part leaves another room. */

@@ -98,12 +98,6 @@ int members_best_side(const polygon2 *own, v2 dir, const polygon2 *other, member
 
 /* -- pairs -- */
 
-static int outranks(const members_run *x, const members_run *y) {
-    if ((x->slope == 0) != (y->slope == 0)) return x->slope == 0;
-    if (fabs(x->half - y->half) > 1e-9) return x->half > y->half;
-    return x->length > y->length;
-}
-
 static void cut_part(members *m, members_part *own, const members_part *other, const members_clearing *by) {
     const members_run *run = MEMBERS_RUN(m, own->run);
     const int which = v2_dot(by->line.n, run->dir) < 0;
@@ -115,41 +109,89 @@ static void cut_part(members *m, members_part *own, const members_part *other, c
     if (own->plan.count) members_find_box(own);
 }
 
-static void clear_pair(members *m, members_part *a, members_part *b) {
-    if (!a->plan.count || !b->plan.count || members_parts_apart(a, b)) return;
-    if (members_common_area(&a->plan, &b->plan) < touching_in2) return;
-    if (outranks(MEMBERS_RUN(m, b->run), MEMBERS_RUN(m, a->run))) {
-        members_part *const lower = a;
-        a = b, b = lower;
+static int meets_another_ridge(const members *m, const members_part *part, const members_part *but) {
+    for (size_t i = 0; i < m->parts.count; i++) {
+        const members_part *other = MEMBERS_PART(m, i);
+        if (other == but || other->run == part->run || MEMBERS_RUN(m, other->run)->slope != 0) continue;
+        if (!other->plan.count || members_parts_apart(part, other)) continue;
+        if (members_common_area(&part->plan, &other->plan) > touching_in2) return 1;
     }
-    members_clearing of_a = {.loss = HUGE_VAL}, of_b = {.loss = HUGE_VAL};
-    members_best_side(&a->plan, MEMBERS_RUN(m, a->run)->dir, &b->plan, &of_a);
-    members_best_side(&b->plan, MEMBERS_RUN(m, b->run)->dir, &a->plan, &of_b);
-    if (of_b.loss <= dear * of_a.loss) {
-        if (of_b.loss < HUGE_VAL) cut_part(m, b, a, &of_b);
-    } else {
-        cut_part(m, a, b, &of_a);
-    }
+    return 0;
 }
 
-static int by_low(const void *a, const void *b) {
+/* Moves the end of a ridge farther past its point. */
+static void move_end(members_end *end, v2 at, double past) {
+    const line2 before = line2_moved(line2_through(at, end->away), -end->past);
+    for (int32_t k = 0; k < end->stop_count; k++)
+        if (v2_dot(end->stops[k].line.n, before.n) > 1 - 1e-12 && fabs(end->stops[k].line.at - before.at) < 1e-9)
+            end->stops[k].line.at -= past - end->past;
+    end->past = past;
+}
+
+/* A ridge that another one is cut against beside its end runs on until that one bears whole, and what was cut against
+ * that one's side bears on its end; unless a third one is in the way. */
+static frame_status reach_over(members *m, members_part *higher, const members_part *lower, line2 side) {
+    const members_run *run = MEMBERS_RUN(m, higher->run), *other = MEMBERS_RUN(m, lower->run);
+    if (run->slope != 0 || other->slope != 0) return FRAME_OK;
+    for (int i = 0; i < 4; i++) {
+        const int which = i & 1;
+        members_end *end = higher->end[which] < 0 ? NULL : MEMBERS_END(m, higher->end[which]);
+        const line2 own = line2_through(other->at[0], v2_left(other->dir));
+        v2 corner;
+        if (!end || end->closed || !line2_meet(side, line2_moved(own, i & 2 ? other->half : -other->half), &corner))
+            continue;
+        const double was = end->past, past = -v2_dot(end->away, v2_less(corner, run->at[which]));
+        if (past <= was + 1e-9 || past > was + 4 * other->half) continue;
+        move_end(end, run->at[which], past);
+        const members_part again = part_of(m, higher->run);
+        if (meets_another_ridge(m, &again, lower)) {
+            move_end(end, run->at[which], was);
+            continue;
+        }
+        higher->plan = again.plan, higher->low = again.low, higher->high = again.high;
+        const members_head head = {run->at[which], end->away, past, run->half, run->z - run->drop};
+        if (!frame_array_push(&m->heads, &head)) return FRAME_NO_MEMORY;
+    }
+    return FRAME_OK;
+}
+
+static frame_status clear_pair(members *m, members_part *higher, members_part *lower) {
+    if (!higher->plan.count || !lower->plan.count || members_parts_apart(higher, lower)) return FRAME_OK;
+    if (members_common_area(&higher->plan, &lower->plan) < touching_in2) return FRAME_OK;
+    members_clearing of_higher = {.loss = HUGE_VAL}, of_lower = {.loss = HUGE_VAL};
+    members_best_side(&higher->plan, MEMBERS_RUN(m, higher->run)->dir, &lower->plan, &of_higher);
+    members_best_side(&lower->plan, MEMBERS_RUN(m, lower->run)->dir, &higher->plan, &of_lower);
+    if (of_lower.loss > dear * of_higher.loss) {
+        cut_part(m, higher, lower, &of_higher);
+        return FRAME_OK;
+    }
+    if (of_lower.loss == HUGE_VAL) return FRAME_OK;
+    cut_part(m, lower, higher, &of_lower);
+    return reach_over(m, higher, lower, of_lower.line);
+}
+
+/* Level ones first, then the thicker, then the longer. */
+static int by_rank(const void *a, const void *b) {
     const members_part *x = a, *y = b;
-    if (x->low.x != y->low.x) return x->low.x < y->low.x ? -1 : 1;
+    for (int i = 0; i < 3; i++)
+        if (fabs(x->rank[i] - y->rank[i]) > 1e-6) return x->rank[i] > y->rank[i] ? -1 : 1;
     return x->run - y->run;
 }
 
+/* From the highest rank down, so that each is cut against what stays of those above it. */
 frame_status members_clear_runs(members *m) {
     for (int32_t i = 0; i < (int32_t)m->runs.count; i++) {
-        if (MEMBERS_RUN(m, i)->gone) continue;
-        const members_part part = part_of(m, i);
+        const members_run *run = MEMBERS_RUN(m, i);
+        if (run->gone) continue;
+        members_part part = part_of(m, i);
+        part.rank[0] = run->slope == 0, part.rank[1] = run->half, part.rank[2] = run->length;
         if (part.plan.count && !frame_array_push(&m->parts, &part)) return FRAME_NO_MEMORY;
     }
-    if (m->parts.count) qsort(m->parts.items, m->parts.count, sizeof(members_part), by_low);
-    for (size_t i = 0; i < m->parts.count; i++)
-        for (size_t k = i + 1; k < m->parts.count; k++) {
-            members_part *a = MEMBERS_PART(m, i), *b = MEMBERS_PART(m, k);
-            if (b->low.x > a->high.x + 1e-6) break;
-            clear_pair(m, a, b);
+    if (m->parts.count) qsort(m->parts.items, m->parts.count, sizeof(members_part), by_rank);
+    for (size_t i = 1; i < m->parts.count; i++)
+        for (size_t k = 0; k < i; k++) {
+            const frame_status status = clear_pair(m, MEMBERS_PART(m, k), MEMBERS_PART(m, i));
+            if (status) return status;
         }
     return FRAME_OK;
 }

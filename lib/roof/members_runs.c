@@ -48,10 +48,20 @@ static int by_point(const void *a, const void *b) {
     return x->run != y->run ? (x->run < y->run ? -1 : 1) : x->which - y->which;
 }
 
+/* A run shorter than it is thick is no member: what meets at its ends leaves it no room. Those at corners of the plan stay. */
+static void drop_short(members *m) {
+    const int32_t corners = (int32_t)(m->in->corner_count + m->in->hole_count);
+    for (size_t i = 0; i < m->runs.count; i++) {
+        members_run *run = MEMBERS_RUN(m, i);
+        run->gone = run->length < run->half && run->point[0] >= corners && run->point[1] >= corners;
+    }
+}
+
 static frame_status add_ends(members *m) {
     for (size_t i = 0; i < m->runs.count; i++)
         for (int which = 0; which < 2; which++) {
             const members_run *run = MEMBERS_RUN(m, i);
+            if (run->gone) continue;
             members_end end = {.run = (int32_t)i, .which = which, .point = run->point[which]};
             end.away = v2_times(run->dir, which ? -1 : 1);
             if (!frame_array_push(&m->ends, &end)) return FRAME_NO_MEMORY;
@@ -99,6 +109,7 @@ static void join_at(members *m, size_t first, size_t end) {
 }
 
 frame_status members_find_ends(members *m) {
+    drop_short(m);
     const frame_status status = add_ends(m);
     for (size_t i = 0, next; !status && i < m->ends.count; i = next) {
         for (next = i; next < m->ends.count && MEMBERS_END(m, next)->point == MEMBERS_END(m, i)->point;) next++;
