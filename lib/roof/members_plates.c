@@ -40,13 +40,34 @@ static frame_status add_plate_pieces(members *m, members_board *b) {
     return FRAME_OK;
 }
 
-/* A plate is mitred with the next one; at a wall the roof ends at there is none, and it runs on to that wall. */
+/* The eave over a wall, NULL for none. */
+static const members_side *eave_over(const members *m, int32_t edge) {
+    for (size_t i = 0; i < m->sides.count; i++) {
+        const members_side *side = MEMBERS_SIDE(m, i);
+        if (side->kind == FRAME_LINE_EAVE && side->edge == edge && !side->on_gable) return side;
+    }
+    return NULL;
+}
+
+/* A gable has the height that was given for it, for nothing stands on its plate. */
+static double height_of(const members *m, int32_t edge) {
+    const members_side *eave = eave_over(m, edge);
+    if (eave) return eave->plate;
+    return m->in->plate_count == 0 ? 0 : m->in->plates_in[m->in->plate_count == 1 ? 0 : edge];
+}
+
+/* A plate is mitred with the next one; at a wall the roof ends at there is none, and it runs on to that wall. Beside a
+ * gable of another height it runs on to the corner too, under the end rafter, and the gable's plate ends at it. */
 static line2 plate_end(const members *m, ring of, int32_t i, int32_t beside, v2 at, v2 keep) {
     const double width = m->in->plate_width_in;
-    const line2 next = wall_line(m, of, beside);
-    if (MEMBERS_ROOF_FACE(m, beside)->kind != FRAME_FACE_WALL)
-        return members_mitre(wall_line(m, of, i), next, -width, -width, at, keep);
-    return v2_dot(next.n, keep) > 0 ? next : line2_turned(next);
+    line2 next = wall_line(m, of, beside);
+    const int outer = v2_dot(next.n, keep) > 0;
+    const frame_roof_face_kind own = MEMBERS_ROOF_FACE(m, i)->kind, other = MEMBERS_ROOF_FACE(m, beside)->kind;
+    const int step = outer && fabs(height_of(m, i) - height_of(m, beside)) > 1e-9;
+    if (!outer) next = line2_turned(next);
+    if (other == FRAME_FACE_WALL || (step && other == FRAME_FACE_GABLE && own != FRAME_FACE_GABLE)) return next;
+    if (step && own == FRAME_FACE_GABLE && other != FRAME_FACE_GABLE) return line2_moved(next, width);
+    return members_mitre(wall_line(m, of, i), wall_line(m, of, beside), -width, -width, at, keep);
 }
 
 static ring ring_of(const members *m, int32_t edge) {
@@ -68,15 +89,6 @@ void members_edge(const members *m, int32_t edge, v2 *p, v2 *q) {
     const ring of = ring_of(m, edge);
     *p = corner_at(m, edge);
     *q = corner_at(m, of.first + (edge - of.first + 1) % of.count);
-}
-
-/* The eave over a wall, NULL for none. */
-static const members_side *eave_over(const members *m, int32_t edge) {
-    for (size_t i = 0; i < m->sides.count; i++) {
-        const members_side *side = MEMBERS_SIDE(m, i);
-        if (side->kind == FRAME_LINE_EAVE && side->edge == edge && !side->on_gable) return side;
-    }
-    return NULL;
 }
 
 /* Adds a plate, and remembers where it lies. */
@@ -124,10 +136,8 @@ static frame_status add_edge_plate(members *m, int32_t i) {
     b.ends[0] = plate_end(m, of, i, before, p, way);
     b.ends[1] = plate_end(m, of, i, next, q, v2_times(way, -1));
     b.label = "plate end";
-    if (eave) {
-        b.top = eave->plate;
-        clip_to_eave(m, eave, &b);
-    }
+    b.top = height_of(m, i);
+    if (eave) clip_to_eave(m, eave, &b);
     return add_plate(m, &b, 0);
 }
 

@@ -85,6 +85,7 @@ static frame_status give_piece(proof *p, size_t index) {
     frame_roof_members_piece *given = frame_answer_add(m->answer, LIST_PIECES);
     if (!given) return FRAME_NO_MEMORY;
     given->kind = piece->kind;
+    given->rises_from = piece->face < 0 ? -1 : MEMBERS_ROOF_FACE(m, piece->face)->edge;
     given->face = piece->face, given->line = piece->line, given->edge = piece->edge;
     if (section) given->size = section->size;
     given->plies = section ? section->plies : 1;

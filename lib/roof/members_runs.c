@@ -10,6 +10,16 @@ static int32_t section_of(frame_roof_line_kind kind) {
     return kind == FRAME_LINE_HIP ? MEMBERS_HIPS : kind == FRAME_LINE_VALLEY ? MEMBERS_VALLEYS : MEMBERS_RIDGES;
 }
 
+/* Which way a level line runs is chance; the member along it always begins at the same end, so that its splices stay
+ * where they are when the plan changes a little. */
+static void turn_level(members_run *run) {
+    const members_run was = *run;
+    if (was.slope != 0 || was.dir.x > 1e-9 || (was.dir.x > -1e-9 && was.dir.y > 0)) return;
+    for (int i = 0; i < 2; i++)
+        run->point[i] = was.point[1 - i], run->at[i] = was.at[1 - i], run->face[i] = was.face[1 - i];
+    run->dir = v2_times(was.dir, -1);
+}
+
 static frame_status add_run(members *m, members_side *side, int32_t *run_of) {
     const frame_roof_solve_line *line = MEMBERS_LINE(m, side->of);
     if (run_of[side->of] < 0) {
@@ -22,6 +32,7 @@ static frame_status add_run(members *m, members_side *side, int32_t *run_of) {
         run.z = members_plane(MEMBERS_FACE(m, m->face_of[side->face]), run.at[0]);
         run.section = section_of(line->kind);
         run.face[0] = m->face_of[line->right_face], run.face[1] = m->face_of[line->left_face];
+        turn_level(&run);
         run_of[side->of] = (int32_t)m->runs.count;
         if (!frame_array_push(&m->runs, &run)) return FRAME_NO_MEMORY;
     }
@@ -48,7 +59,8 @@ static int by_point(const void *a, const void *b) {
     return x->run != y->run ? (x->run < y->run ? -1 : 1) : x->which - y->which;
 }
 
-/* A run shorter than it is thick is no member: what meets at its ends leaves it no room. Those at corners of the plan stay. */
+/* A run shorter than it is thick is no member: what meets at its ends leaves it no room. Those at corners of the plan
+ * stay. */
 static void drop_short(members *m) {
     const int32_t corners = (int32_t)(m->in->corner_count + m->in->hole_count);
     for (size_t i = 0; i < m->runs.count; i++) {

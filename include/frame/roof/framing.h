@@ -137,6 +137,8 @@ typedef struct frame_roof_members_piece {
     double crown_z;         /**< The crown's direction upward. */
     const char *name;       /**< Name of the piece. */
     const char *section;    /**< Name of its section ("2x10"). */
+    int32_t rises_from;     /**< The edge of the plan that its face rises from; -1 for one between faces. */
+    int32_t spare;
 } frame_roof_members_piece;
 
 /** A cut that must bear on another piece, and what it bears on. */
@@ -345,14 +347,15 @@ enum frame_roof_as_found_caution_values {
     FRAME_ROOF_AS_FOUND_CAUTION_CHANGED = 0, /**< "changed". Pieces are cut otherwise than planned: do not cut them by the plan. */
     FRAME_ROOF_AS_FOUND_CAUTION_NUMBER = 1, /**< "number". Other pieces are needed than planned: buy and lay out by what was found. */
     FRAME_ROOF_AS_FOUND_CAUTION_FAULTS = 2, /**< "faults". The roof as found does not close everywhere: frame it by roof_members and see its joints. */
-    FRAME_ROOF_AS_FOUND_CAUTION_MEASURE = 3 /**< "measure". Readings that disagree are never averaged: see readings. */
+    FRAME_ROOF_AS_FOUND_CAUTION_MEASURE = 3, /**< "measure". Readings that disagree are never averaged: see readings. */
+    FRAME_ROOF_AS_FOUND_CAUTION_READINGS = 4 /**< "readings". Two readings of a plate disagree: each piece is cut by the longer of its two lengths, and fitted in place. */
 };
 /** What a roof as found leaves unchecked. */
 typedef int32_t frame_roof_as_found_not_checked;
 enum frame_roof_as_found_not_checked_values {
-    FRAME_ROOF_AS_FOUND_UNCHECKED_LEVEL = 0 /**< "level". Whether the plates are level: see levels. */
+    FRAME_ROOF_AS_FOUND_UNCHECKED_LEVEL = 0 /**< "level". Whether each plate is level along its length, and, where no heights were given, whether all are: see levels. */
 };
-/** A planned roof and the corners that were found; the fields of roof_members of the same name mean the same. */
+/** A planned roof and the corners and plates that were found; the fields of roof_members of the same name mean the same. */
 typedef struct frame_roof_as_found_in {
     uint32_t struct_size, struct_id;
     const frame_roof_corner *corners; /**< required. The corners as planned, in order; at least 3. */
@@ -368,6 +371,14 @@ typedef struct frame_roof_as_found_in {
     double spacing_in;                /**< 16 : >0..96. Spacing of rafters on centres. */
     double overhang_in;               /**< 0 : 0..120. Overhang of the first edge that a roof rises from, level. */
     double seat_in;                   /**< "3-1/2 in" : >0..24. Level seat of the rafters on that edge. */
+    const double *plates_in;          /**< optional : 0..2400. Planned height of each edge's plate above the plane of the corners, or one for all. */
+    size_t plate_count;               /**< count : 0..2000. */
+    const double *found_plates_in;    /**< optional : 0..2400. The same heights as found; as planned where they are not given. */
+    size_t found_plate_count;         /**< count : 0..2000. */
+    const double *second_plates_in;   /**< optional : 0..2400. A second reading of the same heights. */
+    size_t second_plate_count;        /**< count : 0..2000. */
+    double refuse_over_in;            /**< 0.5 : >0..120. Two readings of a plate that differ by more are refused. */
+    double half_hip_in;               /**< optional : >0..2400. Height above the plate up to which a half hip is a gable. */
 } frame_roof_as_found_in;
 /** How a roof as found differs from the planned one. */
 typedef struct frame_roof_as_found_out {
@@ -382,6 +393,8 @@ typedef struct frame_roof_as_found_out {
     double largest_in;    /**< The largest difference of length. */
     double moved_in;      /**< The farthest that a corner was found from where it was planned. */
     double ridge_change_in; /**< What the highest ridge lies higher than planned; negative lower. */
+    double plate_moved_in;  /**< The most that a plate was found above or below its planned height. */
+    double readings_in;     /**< The most that two readings of a plate differ; 0 with one of each. */
 } frame_roof_as_found_out;
 /** A piece, as planned and as found. */
 typedef struct frame_roof_as_found_piece {
@@ -394,9 +407,13 @@ typedef struct frame_roof_as_found_piece {
     double found_length_in;   /**< The same as found; not given for one that is gone. */
     double difference_in;     /**< What it is longer than planned; not given where there is nothing to compare. */
     const char *name;         /**< Its name as found; of one that is gone as planned. */
+    double second_length_in;  /**< Its length by the second reading of the plates; not given without one. */
+    double cut_length_in;     /**< The length to cut to: the longer of the two. Not given for one that is gone. */
 } frame_roof_as_found_piece;
-/** Frames a roof over the corners as planned and again over those found, and tells piece by piece what changed. Refuses what roof_members
- * refuses; FRAME_CONFLICT when there are not as many corners found as planned. */
+/** Frames a roof over the corners and plates as planned and again over those found, and tells piece by piece what changed. With a second
+ * reading of the plates it is framed a third time, and every piece is cut by the longer of its two lengths: never by an average. Refuses
+ * what roof_members refuses; FRAME_CONFLICT when there are not as many corners or plates found as planned; FRAME_REFUSED when two
+ * readings of a plate differ by too much. */
 FRAME_ANSWER(roof_as_found);
 /** The pieces that roof_members lists for what was found, then those that are gone. */
 FRAME_ANSWER_LIST(roof_as_found, piece, pieces);
