@@ -7,6 +7,7 @@
 #include "base/number.h"
 #include "takeoff/boards.h"
 #include "takeoff/component.h"
+#include "takeoff/sharing_match.h"
 #include "takeoff/simple.h"
 #include "takeoff/stock_answer.h"
 #include "takeoff/stock_room.h"
@@ -193,6 +194,14 @@ static frame_status lay_out(const solving *of, const frame_answer *answer, doubl
     return status;
 }
 
+/* The same, with like pieces laid with like where the plan as it is holds not all of them. */
+static frame_status lay_out_matched(solving *of, const frame_answer *answer, double *cost, int *fits) {
+    frame_status status = lay_out(of, answer, cost, fits);
+    if (status || *fits) return status;
+    status = frame_share_match(&of->order.job, &of->plan);
+    return status ? status : lay_out(of, answer, cost, fits);
+}
+
 /* A search that counts on a share of what shared cuts could save at most: its plan takes the place of the best so far
  * when its boards hold their pieces all the same, for less. */
 static frame_status try_share(solving *best, const frame_stock_plan_in *in, const frame_answer *answer, double share,
@@ -204,7 +213,7 @@ static frame_status try_share(solving *best, const frame_stock_plan_in *in, cons
     frame_status status = frame_order_make(&tried.order, in, share);
     if (!status) status = find(&tried);
     const int none = status == FRAME_IMPOSSIBLE;
-    if (!status) status = lay_out(&tried, answer, &costs, &fits);
+    if (!status) status = lay_out_matched(&tried, answer, &costs, &fits);
     if (!status && share == 1)
         best->lowest =
             tried.proven ? frame_order_money(&tried.order, &tried.plan) : (double)tried.bound / tried.order.money;

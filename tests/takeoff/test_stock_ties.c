@@ -171,6 +171,23 @@ START_TEST(hands_that_match_share) {
 }
 END_TEST
 
+/* Six jacks of each hand, two to a board of 96 in when they share: lefts go with lefts, rights with rights, and that is
+ * proven to be all there is to save. */
+START_TEST(like_goes_with_like) {
+    job made;
+    begin(&made);
+    jack(&made, 6, FRAME_STOCK_HAND_LEFT);
+    jack(&made, 6, FRAME_STOCK_HAND_RIGHT);
+    have(&made, 96, 8, FRAME_NOT_GIVEN_INT);
+    have(&made, 192, 17, FRAME_NOT_GIVEN_INT);
+    made.in.share_cuts = 1;
+    const frame_stock_plan_out out = solved(&made, NULL);
+    ck_assert_double_eq(out.cost, 48);
+    ck_assert_int_eq(out.shared_cuts, 6);
+    ck_assert_int_eq(out.optimal, 1);
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("stock_ties");
     TCase *tests = tcase_create("all");
@@ -180,6 +197,7 @@ int main(void) {
     tcase_add_test(tests, the_long_offcut_is_spared);
     tcase_add_test(tests, beside_all_plans_of_few_pieces);
     tcase_add_test(tests, hands_that_match_share);
+    tcase_add_test(tests, like_goes_with_like);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_NORMAL);
