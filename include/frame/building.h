@@ -443,8 +443,12 @@ typedef struct frame_part_roof {
     size_t corner_count;   /**< count : 3..1000. */
     const double *slopes;  /**< required : 0..2. Slope of each edge's roof, rise over run, or one for all. */
     size_t slope_count;    /**< count : 1..1000. */
-    const frame_roof_kind *kinds; /**< optional. What each edge is: hip, gable or wall; hip where nothing is said. */
+    const frame_roof_kind *kinds; /**< optional. What each edge is: hip, gable, half hip or wall; hip where nothing is said. */
     size_t kind_count;     /**< count : 0..1000. */
+    const double *upper_slopes; /**< optional : >0..2. Slope of each edge's roof above the break, or one for all: a gambrel. Its breaks are beams. */
+    size_t upper_slope_count; /**< count : 0..1000. */
+    double break_in;       /**< optional : >0..2400. Height above the plate at which each roof breaks to its upper slope. */
+    double half_hip_in;    /**< optional : >0..2400. Height above the plate up to which a half hip is a gable. */
     double dead_psf;       /**< 10 : >0..200. Dead load along the slope. */
     double roof_live_psf;  /**< 20 : 0..100. Roof live load on plan. */
     double snow_psf;       /**< "from the snow on the ground" : 0..400. Balanced snow on plan, at the level that the combinations take. */
@@ -570,7 +574,8 @@ enum frame_bearer_kind_values {
     FRAME_BEARER_NOTHING = 12, /**< "nothing". Nothing: the description has nothing that could carry it. */
     FRAME_BEARER_TRIMMER = 13, /**< "trimmer". A joist beside an opening in a floor: it carries the headers. */
     FRAME_BEARER_HEADER_JOIST = 14, /**< "header joist". Across the end of an opening in a floor: it carries the tail joists. */
-    FRAME_BEARER_STAIR = 15   /**< "stair". A stair. */
+    FRAME_BEARER_STAIR = 15,  /**< "stair". A stair. */
+    FRAME_BEARER_BREAK = 16   /**< "break". A beam where a roof breaks from one slope to another. */
 };
 /** Kinds of sticks by the part of the work they belong to: the order of erection. */
 typedef int32_t frame_stage;

@@ -235,7 +235,7 @@ frame_status frame_framing_roof_strips(frame_framing_job *job, size_t roof);
 /* What the rafters of a face go by. */
 typedef struct frame_rafter_face {
     double run, slope, snow, unbalanced, drift;
-    int32_t edge, spare;
+    int32_t edge, upper; /* above a break */
 } frame_rafter_face;
 frame_status frame_framing_rafters(frame_framing_job *job, size_t roof, const frame_rafter_face *faces, size_t count);
 frame_status frame_framing_roof_snow(frame_framing_job *job, const frame_roof_shape *shape, double slope, double run,

@@ -137,7 +137,9 @@ frame_status frame_framing_rafters(frame_framing_job *job, size_t r, const frame
     if (!rafters) return FRAME_NO_MEMORY;
     for (size_t i = 0; i < count; i++) {
         rafters[i] = (one_joist){.kind = FRAME_BEARER_RAFTERS, .ground_snow = job->conditions.ground_snow_psf};
-        rafters[i].name = frame_framing_text(job, "%s, rafters from edge %d", roof->name, (int)faces[i].edge);
+        rafters[i].name =
+            frame_framing_text(job, faces[i].upper ? "%s, upper rafters over edge %d" : "%s, rafters from edge %d",
+                               roof->name, (int)faces[i].edge);
         if (!rafters[i].name) return FRAME_NO_MEMORY;
         shape->widest_run = fmax(shape->widest_run, faces[i].run);
         frame_joist_check_in *in = &rafters[i].in;

@@ -8,7 +8,7 @@
 
 static int is_roof_line(const frame_bearer *bearer) {
     return bearer->kind == FRAME_BEARER_HIP || bearer->kind == FRAME_BEARER_VALLEY ||
-           bearer->kind == FRAME_BEARER_RIDGE;
+           bearer->kind == FRAME_BEARER_RIDGE || bearer->kind == FRAME_BEARER_BREAK;
 }
 
 static int is_under_roof(const frame_bearer *bearer) {
@@ -34,7 +34,10 @@ static size_t under_end(const frame_framing_job *job, size_t place, int end, dou
     const frame_below up = {roof, line->tier, line->foot, FRAME_STOREY_GAP};
     size_t found = frame_bearer_under(job, x, y, &up, at);
     if (found != FRAME_NOBODY && is_under_roof(FRAME_BEARER(job, found))) return found;
-    const int on_edge = height_at(job, line, end) < 1e-6 || line->kind == FRAME_BEARER_RIDGE;
+    /* The foot of a half hip's hip lies on the gable under it. */
+    const int on_edge = height_at(job, line, end) < 1e-6 || line->kind == FRAME_BEARER_RIDGE ||
+                        line->kind == FRAME_BEARER_BREAK ||
+                        (!end && job->roofs[line->part].roof.half_hip_in != FRAME_NOT_GIVEN);
     if (!on_edge) return FRAME_NOBODY;
     const frame_below walls = {frame_framing_tier(job, level, FRAME_TIER_TOP_POST), roof, line->foot, FRAME_STOREY_GAP};
     found = frame_bearer_under(job, x, y, &walls, at);

@@ -11,13 +11,25 @@ static frame_status solve(frame_roof_shape *shape) {
     in.corners = shape->roof.corners, in.corner_count = shape->roof.corner_count;
     in.slopes = shape->roof.slopes, in.slope_count = shape->roof.slope_count;
     in.kinds = shape->roof.kinds, in.kind_count = shape->roof.kind_count;
+    in.upper_slopes = shape->roof.upper_slopes, in.upper_slope_count = shape->roof.upper_slope_count;
+    in.break_in = shape->roof.break_in;
+    in.half_hip_in = shape->roof.half_hip_in;
     const frame_status status = frame_roof_solve_solve(&in, &shape->solved, NULL);
     if (status) return frame_fail_within("roof %.60s, ", shape->roof.name);
-    for (size_t i = 0; i < shape->roof.kind_count; i++)
-        if (shape->roof.kinds[i] == FRAME_ROOF_HALF_HIP)
-            return frame_fail(FRAME_OUTSIDE_SCOPE, "kinds", "half hip", "hip, gable or wall",
-                              "roof %.60s, edge %zu: half hips are not followed down; use hip, gable or wall",
-                              shape->roof.name, i);
+    if (shape->roof.break_in == FRAME_NOT_GIVEN) return FRAME_OK;
+    if (shape->roof.ridge == FRAME_SITE_RIDGE_BOARD)
+        return frame_fail(FRAME_OUTSIDE_SCOPE, "ridge", "board", "beam, where a roof has a break",
+                          "roof %.60s, ridge: the thrust of a ridge board over a break is not followed; use a beam",
+                          shape->roof.name);
+    /* A gambrel's breaks run from gable to gable; where hips cross them, what holds what is not followed. */
+    frame_roof_solve_out solved;
+    frame_roof_solve_result(shape->solved, &solved);
+    if (solved.hip_length_in > 0 || solved.valley_length_in > 0)
+        return frame_fail(
+            FRAME_OUTSIDE_SCOPE, "break_in", "", "left out where a roof has hips or valleys",
+            "roof %.60s, break_in: loads are followed down over breaks between gables alone, not where hips "
+            "or valleys cross them",
+            shape->roof.name);
     return FRAME_OK;
 }
 
@@ -37,17 +49,27 @@ static const char *line_name(frame_framing_job *job, const frame_roof_shape *sha
 }
 
 static int bearer_kind(frame_roof_line_kind kind, frame_bearer_kind *is, int32_t *tier) {
-    *tier = kind == FRAME_LINE_RIDGE ? FRAME_TIER_RIDGE : FRAME_TIER_HIP;
-    *is = kind == FRAME_LINE_RIDGE ? FRAME_BEARER_RIDGE
-          : kind == FRAME_LINE_HIP ? FRAME_BEARER_HIP
-                                   : FRAME_BEARER_VALLEY;
-    return kind == FRAME_LINE_RIDGE || kind == FRAME_LINE_HIP || kind == FRAME_LINE_VALLEY;
+    static const struct {
+        frame_roof_line_kind kind;
+        frame_bearer_kind is;
+        int32_t tier;
+    } lines[] = {{FRAME_LINE_RIDGE, FRAME_BEARER_RIDGE, FRAME_TIER_RIDGE},
+                 {FRAME_LINE_BREAK, FRAME_BEARER_BREAK, FRAME_TIER_RIDGE},
+                 {FRAME_LINE_HIP, FRAME_BEARER_HIP, FRAME_TIER_HIP},
+                 {FRAME_LINE_VALLEY, FRAME_BEARER_VALLEY, FRAME_TIER_HIP}};
+    for (size_t i = 0; i < sizeof lines / sizeof *lines; i++)
+        if (lines[i].kind == kind) {
+            *is = lines[i].is;
+            *tier = lines[i].tier;
+            return 1;
+        }
+    return 0;
 }
 
 static frame_status add_lines(frame_framing_job *job, size_t r) {
     frame_roof_shape *shape = &job->roofs[r];
     const size_t count = frame_roof_solve_line_count(shape->solved);
-    int numbers[4] = {0};
+    int numbers[FRAME_BEARER_BREAK + 1] = {0};
     shape->line_bearers = frame_arena_take(&job->arena, (count + 1) * sizeof(size_t));
     if (!shape->line_bearers) return FRAME_NO_MEMORY;
     for (size_t i = 0; i < count; i++) {
@@ -60,7 +82,7 @@ static frame_status add_lines(frame_framing_job *job, size_t r) {
         if (!bearer_kind(line.kind, &kind, &tier) || !(line.run_in > 1e-6)) continue;
         frame_roof_solve_point_at(shape->solved, (size_t)line.from_point, &from);
         frame_roof_solve_point_at(shape->solved, (size_t)line.to_point, &to);
-        const char *name = line_name(job, shape, frame_word_text("bearer_kind", kind), ++numbers[kind - 1]);
+        const char *name = line_name(job, shape, frame_word_text("bearer_kind", kind), ++numbers[kind]);
         if (!name) return FRAME_NO_MEMORY;
         const frame_status status = frame_bearer_add(
             job,

@@ -6,6 +6,14 @@
 #include "building/framing.h"
 #include "strength/bending.h"
 
+/* Where a load stands, to a millionth of an inch: places found twice over must not lie a rounding apart, with a span of
+ * nothing between them. */
+static double place_of(const frame_line_beam *beam, double s) {
+    for (size_t i = 0; i < beam->support_count; i++)
+        if (fabs(s - beam->supports[i].s) < 1e-6) return beam->supports[i].s;
+    return fabs(s - beam->length) < 1e-6 ? beam->length : round(s * 1e6) / 1e6;
+}
+
 /* Loads for beam_solve: what stands on the beam, and its own weight. */
 static frame_status make_loads(const frame_line_beam *beam, double self_plf, int only_kind, frame_beam_load **made,
                                size_t *count) {
@@ -24,10 +32,15 @@ static frame_status make_loads(const frame_line_beam *beam, double self_plf, int
             if (spread)
                 load->plf = value;
             else
-                load->force_lb = value, load->at_in = beam->points[i].s;
+                load->force_lb = value, load->at_in = place_of(beam, beam->points[i].s);
         }
     *made = loads;
     return FRAME_OK;
+}
+
+/* An overhang of less than a millionth of an inch is a rounding. */
+static double overhang(double length) {
+    return length > 1e-6 ? length : 0;
 }
 
 static frame_status analyse(const frame_line_beam *beam, double self_plf, double E, double I, double creep,
@@ -41,8 +54,8 @@ static frame_status analyse(const frame_line_beam *beam, double self_plf, double
         frame_beam_solve_in_init(&in);
         for (size_t i = 0; i + 1 < beam->support_count; i++) spans[i] = beam->supports[i + 1].s - beam->supports[i].s;
         in.spans_in = spans, in.span_count = beam->support_count - 1;
-        in.left_overhang_in = beam->supports[0].s;
-        in.right_overhang_in = fmax(beam->length - beam->supports[beam->support_count - 1].s, 0);
+        in.left_overhang_in = overhang(beam->supports[0].s);
+        in.right_overhang_in = overhang(beam->length - beam->supports[beam->support_count - 1].s);
         in.loads = loads, in.load_count = load_count;
         if (E > 0) in.e_psi = E, in.inertia_in4 = I, in.creep_factor = creep;
         status = frame_beam_solve_solve(&in, answer, NULL);

@@ -35,6 +35,9 @@ static void describe(const frame_framing_job *job, size_t r, frame_roof_members_
     in->corners = shape->roof.corners, in->corner_count = shape->roof.corner_count;
     in->slopes = shape->roof.slopes, in->slope_count = shape->roof.slope_count;
     in->kinds = shape->roof.kinds, in->kind_count = shape->roof.kind_count;
+    in->upper_slopes = shape->roof.upper_slopes, in->upper_slope_count = shape->roof.upper_slope_count;
+    in->break_in = shape->roof.break_in;
+    in->half_hip_in = shape->roof.half_hip_in;
     in->rafter_size = shape->size;
     in->spacing_in = shape->roof.spacing_in;
     in->overhang_in = shape->roof.overhang_in;

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/error.h"
 #include "building/roof_face.h"
 
 static void to_plan(const frame_roof_face *f, double u, double v, double *x, double *y) {
@@ -167,6 +168,7 @@ int frame_roof_face_read(frame_roof_face *f) {
     for (size_t i = 0; i < f->count; i++) {
         frame_roof_solve_outline outline;
         frame_roof_solve_outline_at(f->shape->solved, f->facts.outline_first + i, &outline);
+        if (outline.loop > 0) return 0;
         f->corners[i].u = outline.x_in * f->ux + outline.y_in * f->uy;
         f->corners[i].v = outline.x_in * f->vx + outline.y_in * f->vy;
         f->points[i] = outline.point;
@@ -193,8 +195,12 @@ static frame_status one_face(frame_framing_job *job, size_t r, size_t i, frame_a
     frame_roof_face f = {.job = job, .shape = &job->roofs[r], .roof = r, .index = i};
     const frame_part_roof *roof = &f.shape->roof;
     frame_roof_solve_face_at(f.shape->solved, i, &f.facts);
-    if (f.facts.kind != FRAME_FACE_ROOF || !(f.facts.plan_area_in2 > 0)) return FRAME_OK;
-    if (!frame_roof_face_read(&f)) return FRAME_TOO_LARGE;
+    const int upper = f.facts.kind == FRAME_FACE_UPPER_ROOF;
+    if ((f.facts.kind != FRAME_FACE_ROOF && !upper) || !(f.facts.plan_area_in2 > 0)) return FRAME_OK;
+    if (!frame_roof_face_read(&f))
+        return frame_fail(FRAME_OUTSIDE_SCOPE, "corners", "", "faces of one part with at most 64 corners",
+                          "roof %.60s: its face from edge %d has several parts, or more than 64 corners", roof->name,
+                          (int)f.facts.edge);
     frame_status status = frame_framing_roof_snow(job, f.shape, f.facts.slope, longest_run(&f), &f.snow, &f.unbalanced);
     if (status) return status;
     f.secant = sqrt(1 + f.facts.slope * f.facts.slope);
@@ -205,7 +211,7 @@ static frame_status one_face(frame_framing_job *job, size_t r, size_t i, frame_a
     f.psf.k[FRAME_LOAD_WIND] = -roof->wind_uplift_psf;
     status = strips(&f);
     if (status) return status;
-    const frame_rafter_face made = {f.longest, f.facts.slope, f.snow, f.unbalanced, f.drift, f.facts.edge, 0};
+    const frame_rafter_face made = {f.longest, f.facts.slope, f.snow, f.unbalanced, f.drift, f.facts.edge, upper};
     return frame_array_push(rafters, &made) ? FRAME_OK : FRAME_NO_MEMORY;
 }
 
@@ -231,6 +237,11 @@ static size_t line_from(const frame_framing_job *job, const frame_roof_shape *sh
     return FRAME_NOBODY;
 }
 
+static frame_roof_kind kind_of(const frame_part_roof *roof, size_t edge) {
+    if (!roof->kind_count) return FRAME_ROOF_HIP;
+    return roof->kinds[roof->kind_count == 1 ? 0 : edge];
+}
+
 /* At a frame_roof_at of the plan two overhangs meet: at an outer frame_roof_at the kite beyond both lies on nobody's
  * strip and hangs on the hip; at an inner frame_roof_at it lies on two strips, and once is taken off where the valley's
  * tail is. */
@@ -239,6 +250,8 @@ static frame_status one_corner(frame_framing_job *job, size_t r, size_t i) {
     const frame_part_roof *roof = &shape->roof;
     const size_t count = roof->corner_count, before = (i + count - 1) % count, after = (i + 1) % count;
     frame_roof_solve_face one, two;
+    /* Beside a half hip there is a gable: its rake has no eave to go round the corner with. */
+    if (kind_of(roof, before) == FRAME_ROOF_HALF_HIP || kind_of(roof, i) == FRAME_ROOF_HALF_HIP) return FRAME_OK;
     if (!(roof->overhang_in > 0) || !face_of_edge(shape, (int32_t)before, &one) ||
         !face_of_edge(shape, (int32_t)i, &two))
         return FRAME_OK;
@@ -273,9 +286,25 @@ static frame_status one_corner(frame_framing_job *job, size_t r, size_t i) {
     return frame_deliver(job, FRAME_BEARER_RAFTERS, roof->name, line, 0, c[i].x_in, c[i].y_in, &load);
 }
 
+/* Every part of the plan lies under a face that is followed: else a load would be lost before it is put on. */
+static frame_status refuse_gaps(const frame_framing_job *job, size_t r) {
+    const frame_roof_shape *shape = &job->roofs[r];
+    frame_roof_solve_out solved;
+    double followed = 0;
+    frame_roof_solve_result(shape->solved, &solved);
+    for (size_t i = 0; i < frame_roof_solve_face_count(shape->solved); i++) {
+        frame_roof_solve_face face;
+        frame_roof_solve_face_at(shape->solved, i, &face);
+        if (face.kind == FRAME_FACE_ROOF || face.kind == FRAME_FACE_UPPER_ROOF) followed += face.plan_area_in2;
+    }
+    if (fabs(followed - solved.plan_area_in2) <= 1e-9 * solved.plan_area_in2) return FRAME_OK;
+    return frame_fail(FRAME_OUTSIDE_SCOPE, "corners", "", "a roof whose faces cover its plan",
+                      "roof %.60s: its faces do not cover its plan; it is not followed down", shape->roof.name);
+}
+
 frame_status frame_framing_roof_strips(frame_framing_job *job, size_t r) {
     frame_array rafters = {.item_size = sizeof(frame_rafter_face)};
-    frame_status status = FRAME_OK;
+    frame_status status = refuse_gaps(job, r);
     for (size_t i = 0; i < frame_roof_solve_face_count(job->roofs[r].solved) && !status; i++)
         status = one_face(job, r, i, &rafters);
     for (size_t i = 0; i < job->roofs[r].roof.corner_count && !status; i++) status = one_corner(job, r, i);

@@ -23,8 +23,9 @@ static inline int toss(dice *d, int sides) {
 typedef struct plan {
     double width, depth, height, snow, slope, overhang, roof_dead;
     int hip, beam_ridge, on_posts, windows, deck;
-    double step, upper; /* a higher wall along the right edge, its height and the length of roof behind it */
-    double well[4];     /* an opening in the floor: x from and to, y from and to; none where all are 0 */
+    double half, broken; /* height of half hips; height of a break to half the slope; 0 without */
+    double step, upper;  /* a higher wall along the right edge, its height and the length of roof behind it */
+    double well[4];      /* an opening in the floor: x from and to, y from and to; none where all are 0 */
 } plan;
 
 static inline plan random_plan(dice *d) {
@@ -37,7 +38,9 @@ static inline plan random_plan(dice *d) {
     p.overhang = 4.0 * toss(d, 5);
     p.roof_dead = 8 + toss(d, 10);
     p.hip = toss(d, 2) && p.width > p.depth + 24;
-    p.beam_ridge = p.hip || toss(d, 2);
+    p.half = !p.hip && p.width > p.depth + 24 && !toss(d, 3) ? p.depth / 2 * p.slope * roll(d, 0.2, 0.7) : 0;
+    p.broken = !p.hip && !(p.half > 0) && !toss(d, 3) ? p.depth / 2 * p.slope * roll(d, 0.2, 0.8) : 0;
+    p.beam_ridge = p.hip || p.half > 0 || p.broken > 0 || toss(d, 2);
     p.on_posts = toss(d, 2);
     p.windows = toss(d, 3);
     p.deck = toss(d, 2);
@@ -117,8 +120,9 @@ static inline int add_roof(frame_site *site, const plan *p) {
     frame_part_roof roof;
     frame_roof_corner corners[4];
     const double x[4] = {0, p->width, p->width, 0}, y[4] = {0, 0, p->depth, p->depth};
-    const frame_roof_kind kinds[4] = {FRAME_ROOF_HIP, p->hip ? FRAME_ROOF_HIP : FRAME_ROOF_GABLE, FRAME_ROOF_HIP,
-                                      p->hip ? FRAME_ROOF_HIP : FRAME_ROOF_GABLE};
+    const frame_roof_kind end = p->hip ? FRAME_ROOF_HIP : p->half > 0 ? FRAME_ROOF_HALF_HIP : FRAME_ROOF_GABLE;
+    const frame_roof_kind kinds[4] = {FRAME_ROOF_HIP, end, FRAME_ROOF_HIP, end};
+    const double upper = p->slope / 2;
     for (int i = 0; i < 4; i++) {
         frame_roof_corner_init(&corners[i]);
         corners[i].x_in = x[i], corners[i].y_in = y[i];
@@ -128,6 +132,8 @@ static inline int add_roof(frame_site *site, const plan *p) {
     roof.corners = corners, roof.corner_count = 4;
     roof.slopes = &p->slope, roof.slope_count = 1;
     roof.kinds = kinds, roof.kind_count = 4;
+    if (p->half > 0) roof.half_hip_in = p->half;
+    if (p->broken > 0) roof.break_in = p->broken, roof.upper_slopes = &upper, roof.upper_slope_count = 1;
     roof.dead_psf = p->roof_dead;
     roof.snow_psf = p->snow;
     roof.overhang_in = p->overhang;
@@ -143,9 +149,10 @@ static inline int add_roof(frame_site *site, const plan *p) {
         step.upper_slope = 0.5, step.upper_run_in = p->upper / 2;
         SITE_CALL(frame_site_snow_step(site, &step));
     }
-    if (!p->hip) return 0;
-    return add_post(site, "ridge post 1", p->depth / 2, p->depth / 2, 1) ||
-           add_post(site, "ridge post 2", p->width - p->depth / 2, p->depth / 2, 1);
+    if (!p->hip && !(p->half > 0)) return 0;
+    const double from = p->depth / 2 - p->half / p->slope; /* where the ridge begins */
+    return add_post(site, "ridge post 1", from, p->depth / 2, 1) ||
+           add_post(site, "ridge post 2", p->width - from, p->depth / 2, 1);
 }
 
 static inline int add_floor(frame_site *site, const plan *p) {

@@ -29,7 +29,7 @@ static double snow_at_step(const plan *p) {
     if (!(p->step > 0)) return 0;
     frame_roof_snow_in_init(&in);
     in.basis = FRAME_SNOW_50_YEAR, in.ground_snow_psf = 30;
-    in.roof = p->hip ? FRAME_SNOW_HIP : FRAME_SNOW_GABLE;
+    in.roof = p->hip || p->half > 0 ? FRAME_SNOW_HIP : FRAME_SNOW_GABLE;
     in.slope = p->slope, in.run_in = p->width;
     in.exposure_factor = 1, in.importance_factor = 1, in.thermal_factor = 1.2;
     in.step_height_in = p->step, in.upper_length_in = p->upper, in.lower_length_in = p->width;
@@ -49,12 +49,15 @@ static double snow_at_step(const plan *p) {
 /* The loads that lie on a plan, by its areas. */
 static void expect_loads(const plan *p, const frame_framing_out *out) {
     const double over = p->overhang, well = (p->well[1] - p->well[0]) * (p->well[3] - p->well[2]);
-    const double roof = p->hip ? (p->width + 2 * over) * (p->depth + 2 * over) : p->width * (p->depth + 2 * over);
+    const double half = p->half > 0 ? 2 * over * (p->depth - 2 * p->half / p->slope) : 0; /* eaves of the half hips */
+    const double roof =
+        p->hip ? (p->width + 2 * over) * (p->depth + 2 * over) : p->width * (p->depth + 2 * over) + half;
     ck_assert_double_eq_tol(out->snow_lb, p->snow * roof / 144 + snow_at_step(p),
                             (p->step > 0 ? 1e-4 : 1e-9) * (1 + out->snow_lb));
     ck_assert_double_eq_tol(out->roof_live_lb, 20 * roof / 144, 1e-9 * (1 + out->roof_live_lb));
     ck_assert_double_eq_tol(out->live_lb, p->on_posts ? 40 * (p->width * p->depth - well) / 144 : 0, 1e-6);
-    ck_assert_double_gt(out->dead_lb, p->roof_dead * sqrt(1 + p->slope * p->slope) * roof / 144);
+    const double slope = p->broken > 0 ? p->slope / 2 : p->slope; /* at the least */
+    ck_assert_double_gt(out->dead_lb, p->roof_dead * sqrt(1 + slope * slope) * roof / 144);
 }
 
 START_TEST(what_is_put_on_comes_down) {
@@ -129,7 +132,7 @@ START_TEST(more_load_never_lowers_a_ratio) {
     dice d = {23};
     for (int i = 0; i < 8; i++) {
         plan p = random_plan(&d);
-        p.beam_ridge = p.hip = p.on_posts = 0; /* what is left has its size given */
+        p.beam_ridge = p.hip = p.on_posts = 0, p.half = p.broken = p.step = 0; /* what is left has its size given */
         p.windows = 0;
         p.snow = 20;
         frame_site *light, *heavy;
@@ -510,6 +513,35 @@ START_TEST(a_drift_by_hand) {
 }
 END_TEST
 
+/* What is not followed down is refused with its path. */
+START_TEST(breaks_that_are_not_followed) {
+    static const char *const ends[] = {"hip", "gable"};
+    static const char *const ridges[] = {"beam", "board"};
+    static const char *const messages[] = {
+        "roof roof, break_in: loads are followed down over breaks between gables alone",
+        "roof roof, ridge: the thrust of a ridge board over a break is not followed"};
+    for (int i = 0; i < 2; i++) {
+        char text[900];
+        frame_framing_in in;
+        frame_framing *framing;
+        snprintf(text, sizeof text,
+                 "{\"name\": \"b\", \"ground_snow_psf\": 0, \"snow_basis\": \"50-year\", \"code_edition\": \"2021\","
+                 "\"levels\": [{\"name\": \"main\", \"base_in\": 0, \"height_in\": 96}], \"roofs\": [{\"name\": "
+                 "\"roof\", \"level\": \"main\","
+                 "\"corners\": [{\"x_in\": 0, \"y_in\": 0}, {\"x_in\": 240, \"y_in\": 0}, {\"x_in\": 240, \"y_in\": "
+                 "144}, {\"x_in\": 0, \"y_in\": 144}],"
+                 "\"slopes\": [1], \"upper_slopes\": [0.5], \"break_in\": 30, \"kinds\": [\"hip\", \"%s\", \"hip\", "
+                 "\"%s\"], \"ridge\": \"%s\","
+                 "\"species\": \"SPF\", \"grade\": \"No.2\"}]}",
+                 ends[i], ends[i], ridges[i]);
+        frame_framing_in_init(&in);
+        in.description = text;
+        ck_assert_int_eq(frame_framing_solve(&in, &framing, NULL), FRAME_OUTSIDE_SCOPE);
+        ck_assert_msg(strstr(frame_error_text(), messages[i]) != NULL, "%s", frame_error_text());
+    }
+}
+END_TEST
+
 START_TEST(steps_that_cannot_be) {
     char text[sizeof lean_to + 400];
     frame_framing_in in;
@@ -583,6 +615,7 @@ int main(void) {
     tcase_add_test(tests, a_stair_well_by_hand);
     tcase_add_test(tests, wells_that_cannot_be);
     tcase_add_test(tests, a_drift_by_hand);
+    tcase_add_test(tests, breaks_that_are_not_followed);
     tcase_add_test(tests, steps_that_cannot_be);
     tcase_add_test(tests, no_storey_is_jumped);
     tcase_add_test(tests, parts_name_others_that_are_there);
