@@ -42,7 +42,7 @@ install_missing() {
 }
 
 build_packages='gcc libc6-dev cmake ninja-build pkg-config check python3 python3-dev swig lua5.4 liblua5.4-dev'
-test_packages='python3-numpy python3-jsonschema mypy libxml2-utils locales g++'
+test_packages='python3-numpy python3-jsonschema python3-ezdxf mypy libxml2-utils locales g++'
 long_packages='clang-tidy python3-distributed python3-sphinx python3-myst-parser furo luarocks python3-venv debootstrap file gcc-mingw-w64-x86-64 wine64 valgrind chromium librsvg2-bin poppler-utils clang libclang-rt-14-dev python3-scipy'
 
 configure() {

@@ -703,6 +703,7 @@ typedef struct frame_framing_load {
 typedef struct frame_framing_footing {
     uint32_t struct_size, struct_id;
     const char *name;     /**< What stands on it. */
+    const char *code;     /**< What the code's table of deck footings says beside it, in words; empty where it has no such table. */
     double x_in;          /**< Its middle along x. */
     double y_in;          /**< Its middle along y. */
     double length_in;     /**< Length along a wall; not given for a post's. */
@@ -710,9 +711,10 @@ typedef struct frame_framing_footing {
     double service_plf;   /**< The same on the heaviest 4 ft of a wall's footing; not given for a post's. */
     double needed_in2;    /**< Area needed under a post at the soil's bearing; not given for a wall. */
     double needed_width_in; /**< Width needed under a wall, or side of a square under a post. */
+    double code_width_in; /**< Side of a square footing by that table; not given without one. */
     double given_in2;     /**< Area that was given; not given without. */
     double given_width_in; /**< Width that was given; not given without. */
-    frame_bool passes;    /**< Whether what was given suffices; not given where nothing was. */
+    frame_bool passes;    /**< Whether what was given suffices, by calculation and by the table; not given where nothing was. */
     frame_load_combination combination; /**< The combination that governs. */
 } frame_framing_footing;
 

@@ -363,6 +363,7 @@ void frame_code_beside_deck_beam(frame_framing_job *job, size_t floor, frame_siz
                                  frame_species species, frame_beside_code *beside);
 void frame_code_beside_deck_post(frame_framing_job *job, size_t floor, frame_size size, frame_species species,
                                  double live_lb, frame_beside_code *beside);
+void frame_code_beside_deck_footing(frame_framing_job *job, size_t floor, double live_lb, frame_beside_code *beside);
 /* A deck of a level; FRAME_NOBODY without one. */
 size_t frame_floor_deck_of(const frame_framing_job *job, size_t level);
 void frame_code_beside_stud(frame_framing_job *job, frame_size size, frame_code_on_studs supports, double height,
@@ -405,8 +406,9 @@ double frame_wood_weight(double volume_in3, double gravity);
 double frame_beam_top(const frame_framing_job *job, size_t beam);
 
 /* -- footings, joints, sticks, buying -- */
+/* The footing of a post or stair; deck: the deck it carries, FRAME_NOBODY for none. */
 frame_status frame_framing_pad(frame_framing_job *job, const char *name, double x, double y, double given_in2,
-                               const frame_by_kind *load);
+                               const frame_by_kind *load, size_t deck);
 frame_status frame_framing_thrust(frame_framing_job *job, size_t roof, double thrust_lb, double duration,
                                   int32_t places);
 frame_status frame_framing_uplift(frame_framing_job *job);

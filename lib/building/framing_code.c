@@ -18,7 +18,7 @@ static void say(frame_framing_job *job, frame_beside_code *beside, double allowe
 }
 
 static void be_silent(frame_framing_job *job, frame_beside_code *beside) {
-    const char *words = frame_framing_text(job, "no table for it: %.160s", frame_error_text());
+    const char *words = frame_framing_text(job, "no figure from the table: %.300s", frame_error_text());
     beside->words = words ? words : "";
 }
 
@@ -127,6 +127,31 @@ void frame_code_beside_deck_post(frame_framing_job *job, size_t floor, frame_siz
         be_silent(job, beside);
     else
         say(job, beside, out.height_in, out.known, out.table, edition(job));
+}
+
+/* Of a footing the table gives the least. */
+void frame_code_beside_deck_footing(frame_framing_job *job, size_t floor, double live_lb, frame_beside_code *beside) {
+    frame_code_deck_footing_in in;
+    frame_code_deck_footing_out out;
+    char side[40];
+    frame_tape_style style = {.denominator = 16, .rounding = FRAME_ROUND_UP};
+    frame_code_deck_footing_in_init(&in);
+    in.tributary_ft2 = live_lb / job->floors[floor].live_psf;
+    in.soil_psf = job->conditions.soil_psf;
+    in.live_psf = job->floors[floor].live_psf;
+    in.ground_snow_psf = job->floors[floor].snow_psf;
+    in.edition = job->conditions.code_edition;
+    in.covering = 1;
+    if (frame_code_deck_footing(&in, &out, NULL)) {
+        be_silent(job, beside);
+        return;
+    }
+    if (frame_tape_format(out.square_side_in, &style, side, sizeof side)) side[0] = 0;
+    const char *words = frame_framing_text(job, "%s, table %s: at least %s square (%s)", edition(job),
+                                           out.table ? out.table : "", side, frame_word_text("known", out.known));
+    beside->allowed = out.square_side_in;
+    beside->known = out.known;
+    beside->words = words ? words : "";
 }
 
 void frame_code_beside_stud(frame_framing_job *job, frame_size size, frame_code_on_studs supports, double height,

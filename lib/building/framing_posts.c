@@ -40,7 +40,7 @@ static frame_status check(frame_framing_job *job, size_t i, const frame_by_kind 
 }
 
 frame_status frame_framing_pad(frame_framing_job *job, const char *name, double x, double y, double given_in2,
-                               const frame_by_kind *load) {
+                               const frame_by_kind *load, size_t deck) {
     frame_load_combination which = FRAME_COMBINATION_D;
     frame_framing_footing *footing = frame_answer_add(job->answer, FRAME_FRAMING_FOOTINGS);
     if (!footing) return FRAME_NO_MEMORY;
@@ -51,9 +51,16 @@ frame_status frame_framing_pad(frame_framing_job *job, const char *name, double 
     footing->combination = which;
     footing->needed_in2 = fmax(144 * footing->service_lb / job->conditions.soil_psf, 0);
     footing->needed_width_in = sqrt(footing->needed_in2);
+    frame_beside_code beside = {FRAME_NOT_GIVEN, FRAME_NOT_GIVEN, "", FRAME_KNOWN_READ};
+    if (deck != FRAME_NOBODY && load->k[FRAME_LOAD_LIVE] > 0)
+        frame_code_beside_deck_footing(job, deck, load->k[FRAME_LOAD_LIVE], &beside);
+    footing->code = beside.words;
+    footing->code_width_in = beside.allowed;
+    if (beside.known > job->known) job->known = beside.known;
     if (given_in2 == FRAME_NOT_GIVEN) return FRAME_OK;
+    const double by_table = beside.allowed == FRAME_NOT_GIVEN ? 0 : beside.allowed * beside.allowed;
     footing->given_in2 = given_in2;
-    footing->passes = given_in2 >= footing->needed_in2 - 1e-9;
+    footing->passes = given_in2 >= fmax(footing->needed_in2, by_table) - 1e-9;
     if (!footing->passes) job->footing_fails = 1;
     return FRAME_OK;
 }
@@ -81,7 +88,9 @@ static frame_status hand_down(frame_framing_job *job, const frame_bearer *bearer
     }
     const frame_status status = frame_deliver_down(job, FRAME_BEARER_POST, post->name, FRAME_BEARER_FOOTING, post->name,
                                                    post->x_in, post->y_in, load);
-    return status ? status : frame_framing_pad(job, post->name, post->x_in, post->y_in, post->footing_in2, load);
+    return status ? status
+                  : frame_framing_pad(job, post->name, post->x_in, post->y_in, post->footing_in2, load,
+                                      post->to_roof ? FRAME_NOBODY : frame_floor_deck_of(job, level));
 }
 
 frame_status frame_framing_post(frame_framing_job *job, size_t place) {

@@ -115,7 +115,7 @@ static frame_status stand(frame_framing_job *job, size_t i, double x, double y, 
     }
     const frame_status status =
         frame_deliver_down(job, FRAME_BEARER_STAIR, part->name, FRAME_BEARER_FOOTING, part->name, x, y, load);
-    return status ? status : frame_framing_pad(job, part->name, x, y, FRAME_NOT_GIVEN, load);
+    return status ? status : frame_framing_pad(job, part->name, x, y, FRAME_NOT_GIVEN, load, FRAME_NOBODY);
 }
 
 /* A stringer's share, as a simple beam on plan. */

@@ -219,6 +219,7 @@ static frame_status strip_footing(frame_framing_job *job, const frame_bearer *be
     frame_framing_footing *footing = frame_answer_add(job->answer, FRAME_FRAMING_FOOTINGS);
     if (!footing) return FRAME_NO_MEMORY;
     footing->name = frame_answer_text(job->answer, wall->name);
+    footing->code = "";
     frame_bearer_point(bearer, (from + to) / 2, &footing->x_in, &footing->y_in);
     footing->length_in = to - from;
     footing->service_lb = frame_by_kind_most(&all, &which, NULL);

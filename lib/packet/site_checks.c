@@ -133,7 +133,8 @@ static void footings(frame_site_page *page) {
         into, "At the soil's bearing that was given or assumed; area alone is found here",
         "<th class=\"n\">No.</th><th>Under</th><th class=\"n\">Load, lb</th><th class=\"n\">On the heaviest 4 ft, "
         "plf</th>"
-        "<th class=\"n\">Least area, sq in</th><th class=\"n\">Least width, or side of a square</th><th>Given</th>");
+        "<th class=\"n\">Least area, sq in</th><th class=\"n\">Least width, or side of a square</th><th>By the code's "
+        "table</th><th>Given</th>");
     for (size_t i = 0; i < frame_framing_footing_count(page->framing); i++) {
         frame_framing_footing f;
         frame_framing_footing_at(page->framing, i, &f);
@@ -143,6 +144,7 @@ static void footings(frame_site_page *page) {
         number_cell(into, f.service_plf, 0);
         number_cell(into, f.needed_in2, 0);
         length_cell(into, f.needed_width_in);
+        text_cell(into, f.code);
         text_cell(into, f.passes == FRAME_NOT_GIVEN_INT ? "" : f.passes ? "enough" : "TOO SMALL");
         frame_text_add(into, "</tr>\n");
     }
