@@ -349,6 +349,19 @@ static void check_working(frame_working *working) {
     frame_text_free(problems);
 }
 
+/* What the working shows of the stick beside the formulas differs by nothing; how many such lines there are. */
+static int apart_lines(const frame_working *working) {
+    int lines = 0;
+    for (size_t i = 0; i < frame_working_step_count(working); i++) {
+        frame_working_step step;
+        ck_assert_int_eq(frame_working_step_at(working, i, &step), FRAME_OK);
+        if (strcmp(step.meaning, "what they differ by")) continue;
+        ck_assert_msg(step.value < 1e-7, "%s: %g", step.symbol, step.value);
+        lines++;
+    }
+    return lines;
+}
+
 START_TEST(the_working_re_evaluates) {
     for (int i = 0; i < 60; i++) {
         frame_working *working;
@@ -361,10 +374,12 @@ START_TEST(the_working_re_evaluates) {
         ck_assert_int_eq(frame_working_new(&working), FRAME_OK);
         ck_assert_msg(frame_hip(&in, &out, working) == FRAME_OK, "%s", frame_error_text());
         check_working(working);
+        ck_assert_int_ge(apart_lines(working), 4); /* length, mitre and bevel of the head, backing */
         frame_working_clear(working);
         const frame_valley_in as = as_valley(&in);
         ck_assert_int_eq(frame_valley(&as, &valley_out, working), FRAME_OK);
         check_working(working);
+        ck_assert_int_ge(apart_lines(working), 2);
         frame_working_free(working);
     }
 }
