@@ -75,6 +75,27 @@ START_TEST(gambrels) {
 }
 END_TEST
 
+/* Old rules of proportion. A gambrel of 60 and 30 degrees rises half the span (A Treatise on Architecture and Building
+ * Construction, gambrel roof). A mansard by the semicircle on the span cut in five equal arcs, its side the first
+ * chord, its top the chord from there to the apex: slopes of 72 and 27 degrees (Building Construction vol. 2, The
+ * Framing of Roofs). */
+START_TEST(old_rules_of_proportion) {
+    const double degree = acos(-1.0) / 180;
+    frame_gambrel_in in;
+    frame_gambrel_out out;
+    frame_gambrel_in_init(&in);
+    in.run_in = 144, in.lower_slope = tan(60 * degree), in.upper_slope = tan(30 * degree);
+    ck_assert_int_eq(frame_gambrel(&in, &out, NULL), FRAME_OK);
+    ck_assert_double_eq_tol(out.ridge_rise_in, 144, 1e-9);
+    ck_assert_double_eq_tol(out.knee_cut_lower_deg, 15, 1e-9);
+    in.lower_slope = tan(72 * degree), in.upper_slope = tan(27 * degree);
+    in.knee_run_in = 144 * (1 - cos(36 * degree));
+    ck_assert_int_eq(frame_gambrel(&in, &out, NULL), FRAME_OK);
+    ck_assert_double_eq_tol(out.knee_rise_in, 144 * sin(36 * degree), 1e-9);
+    ck_assert_double_eq_tol(out.ridge_rise_in, 144, 1e-9);
+}
+END_TEST
+
 /* A board thick and wide enough to stand for the main roof, its top in the main roof's plane. */
 static frame_stick *main_roof(const frame_dormer_in *in) {
     frame_stick_in board;
@@ -238,6 +259,7 @@ int main(void) {
     Suite *suite = suite_create("roof_shapes");
     TCase *tests = tcase_create("roof_shapes");
     tcase_add_test(tests, gambrels);
+    tcase_add_test(tests, old_rules_of_proportion);
     tcase_add_test(tests, dormers);
     tcase_add_test(tests, a_dormers_valley_is_that_of_a_roof_laid_over);
     tcase_add_test(tests, gable_overhangs);
