@@ -31,6 +31,10 @@ static frame_status refuse_conflicts(const frame_rafter_in *in) {
     if (in->ridge_thickness_in > 0 && in->ledger_thickness_in > 0)
         return frame_fail_number(FRAME_CONFLICT, "ledger_thickness_in", in->ledger_thickness_in,
                                  "0 where there is a ridge: a rafter ends at a ridge or at a ledger");
+    if (in->ridge_seat_in != FRAME_NOT_GIVEN && (in->ridge_thickness_in > 0 || in->ledger_thickness_in > 0))
+        return frame_fail_number(
+            FRAME_CONFLICT, "ridge_seat_in", in->ridge_seat_in,
+            "left out where there is a ridge or a ledger: over a ridge beam rafters meet each other");
     if (in->seat_in != FRAME_NOT_GIVEN && in->height_above_plate_in != FRAME_NOT_GIVEN)
         return frame_fail_number(FRAME_CONFLICT, "height_above_plate_in", in->height_above_plate_in,
                                  "left out where seat_in is given: one follows from the other");
@@ -64,6 +68,10 @@ frame_status frame_rafter_resolve(frame_rafter_in *in, frame_rafter_shape *shape
     }
     if (shape->seat >= in->run_in - shape->deduction)
         return frame_fail_number(FRAME_IMPOSSIBLE, "seat_in", shape->seat, "shorter than the run to the plumb cut");
+    if (in->ridge_seat_in != FRAME_NOT_GIVEN &&
+        (shape->seat + in->ridge_seat_in >= in->run_in || in->ridge_seat_in * in->slope >= shape->plumb_depth))
+        return frame_fail_number(FRAME_IMPOSSIBLE, "ridge_seat_in", in->ridge_seat_in,
+                                 "shorter: this birdsmouth would cut the rafter through or reach the plate's");
     if (in->tail == FRAME_RAFTER_TAIL_PLUMB_AND_LEVEL && in->fascia_depth_in > shape->plumb_depth)
         return frame_fail_number(FRAME_IMPOSSIBLE, "fascia_depth_in", in->fascia_depth_in,
                                  "at most the rafter's plumb depth");
@@ -81,7 +89,9 @@ static double tail_reach(const frame_rafter_in *in) {
 static void note(const frame_rafter_in *in, frame_rafter_out *out) {
     out->cautions = FRAME_BIT(FRAME_RAFTER_CAUTION_BRACE) | FRAME_BIT(FRAME_RAFTER_CAUTION_TRY_ONE) |
                     FRAME_BIT(FRAME_RAFTER_CAUTION_MEASURE);
-    if (out->notch_depth_in > out->notch_limit_in) out->cautions |= FRAME_BIT(FRAME_RAFTER_CAUTION_NOTCH);
+    const double deepest = in->ridge_seat_in == FRAME_NOT_GIVEN ? out->notch_depth_in
+                                                                : fmax(out->notch_depth_in, out->ridge_notch_depth_in);
+    if (deepest > out->notch_limit_in) out->cautions |= FRAME_BIT(FRAME_RAFTER_CAUTION_NOTCH);
     if (out->seat_in < 1.5) out->cautions |= FRAME_BIT(FRAME_RAFTER_CAUTION_BEARING);
     if (in->slope > 1.5) out->cautions |= FRAME_BIT(FRAME_RAFTER_CAUTION_SLOPE);
     if (in->slope < 0.25) out->cautions |= FRAME_BIT(FRAME_RAFTER_CAUTION_LOW);
@@ -148,6 +158,24 @@ static void find_birdsmouth(const frame_rafter_in *in, const frame_rafter_shape 
     out->ridge_height_in = h_ridge;
 }
 
+/* Over a ridge beam: its seat ends at the lower corner of the plumb cut. */
+static void find_ridge_seat(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out,
+                            frame_working *w) {
+    if (in->ridge_seat_in == FRAME_NOT_GIVEN) return;
+    FRAME_HEADING(w, "Over the ridge beam");
+    FRAME_GIVEN(w, slope, in->slope, "", "slope, rise over run");
+    FRAME_GIVEN(w, run, in->run_in, "in", "run");
+    FRAME_GIVEN(w, seat_ridge, in->ridge_seat_in, "in", "seat on the ridge beam, level");
+    FRAME_GIVEN(w, h_plate, shape->height_above_plate, "in", "height above plate");
+    FRAME_GIVEN(w, plumb_depth, shape->plumb_depth, "in", "depth measured plumb");
+    FRAME_STEP(w, beam_top, h_plate + run * slope - plumb_depth, "in", "the beam's top above the plate's", trade);
+    FRAME_STEP(w, heel_ridge, seat_ridge * slope, "in", "heel cut at the beam, plumb", "right triangle");
+    FRAME_STEP(w, notch_ridge, seat_ridge * sin(atan(slope)), "in", "depth of that birdsmouth", "right triangle");
+    out->beam_top_in = beam_top;
+    out->ridge_heel_in = heel_ridge;
+    out->ridge_notch_depth_in = notch_ridge;
+}
+
 static void find_steps(const frame_rafter_in *in, const frame_rafter_shape *shape, frame_rafter_out *out,
                        frame_working *w) {
     FRAME_HEADING(w, "Stepping off with a square");
@@ -178,6 +206,7 @@ static frame_status compute(const frame_rafter_in *given, frame_rafter_out *out,
     if (status) return status;
     find_lengths(&in, &shape, out, w);
     find_birdsmouth(&in, &shape, out, w);
+    find_ridge_seat(&in, &shape, out, w);
     find_steps(&in, &shape, out, w);
     out->known = shape.known;
     note(&in, out);

@@ -9,7 +9,7 @@
 #include "roof_facts.h"
 
 typedef struct plane_list {
-    frame_stick_plane planes[5];
+    frame_stick_plane planes[7];
     size_t count;
 } plane_list;
 
@@ -42,10 +42,10 @@ static void add_tail(plane_list *list, const frame_rafter_in *in, double tail_z)
         add(list, FRAME_STICK_LEVEL_CUT, x, tail_z - in->fascia_depth_in, 0, -1, "tail level cut");
 }
 
-static void add_birdsmouth(plane_list *list) {
-    frame_stick_plane *seat = add(list, FRAME_STICK_SEAT, 0, 0, 0, -1, "seat");
-    frame_stick_plane *heel = add(list, FRAME_STICK_HEEL_CUT, 0, 0, 1, 0, "heel");
-    seat->notch = heel->notch = 1;
+static void add_birdsmouth(plane_list *list, int32_t number, double x, double z) {
+    frame_stick_plane *seat = add(list, FRAME_STICK_SEAT, x, z, 0, -1, number > 1 ? "ridge seat" : "seat");
+    frame_stick_plane *heel = add(list, FRAME_STICK_HEEL_CUT, x, z, 1, 0, number > 1 ? "ridge heel" : "heel");
+    seat->notch = heel->notch = number;
     seat->notch_kind = heel->notch_kind = FRAME_STICK_BIRDSMOUTH;
 }
 
@@ -62,7 +62,9 @@ frame_status frame_rafter_stick(const frame_rafter_in *given, frame_stick **stic
     add(&list, FRAME_STICK_PLUMB_CUT, top, 0, 1, 0,
         in.ledger_thickness_in > 0 ? "plumb cut at the ledger" : "ridge plumb cut");
     add_tail(&list, &in, height - in.slope * in.overhang_in);
-    add_birdsmouth(&list);
+    add_birdsmouth(&list, 1, 0, 0);
+    if (in.ridge_seat_in != FRAME_NOT_GIVEN)
+        add_birdsmouth(&list, 2, top - in.ridge_seat_in, height + in.slope * top - shape.plumb_depth);
     frame_stick_in facts;
     frame_stick_in_init(&facts);
     facts.name = in.name ? in.name : "rafter";

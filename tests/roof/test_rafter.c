@@ -192,9 +192,37 @@ START_TEST(the_working_re_evaluates) {
 }
 END_TEST
 
+/* Over a ridge beam the rafter sits on its top and touches its side, and shares no wood with it. */
+START_TEST(over_a_ridge_beam) {
+    for (int i = 0; i < 20; i++) {
+        frame_rafter_in in;
+        frame_rafter_out out;
+        frame_stick_in beam_in;
+        frame_stick *stick, *beam;
+        frame_stick_fit_out fit;
+        frame_rafter_in_init(&in), frame_stick_in_init(&beam_in);
+        in.run_in = 140 + i, in.slope = 0.2 + 0.04 * i, in.depth_in = 9.25, in.ridge_seat_in = 1.5 + i % 3;
+        ck_assert_msg(frame_rafter(&in, &out, NULL) == FRAME_OK, "%s", frame_error_text());
+        ck_assert_int_eq(frame_rafter_stick(&in, &stick), FRAME_OK);
+        beam_in.thickness_in = 2 * in.ridge_seat_in, beam_in.depth_in = 11.25, beam_in.axis_at = FRAME_STICK_AXIS_TOP;
+        beam_in.start_x_in = beam_in.end_x_in = in.run_in, beam_in.start_y_in = -20, beam_in.end_y_in = 20;
+        beam_in.start_z_in = beam_in.end_z_in = out.beam_top_in;
+        ck_assert_int_eq(frame_stick_new(&beam_in, &beam), FRAME_OK);
+        ck_assert_int_eq(frame_stick_fit(stick, beam, &fit), FRAME_OK);
+        ck_assert_double_eq_tol(fit.overlap_in3, 0, 1e-9);
+        ck_assert_double_eq_tol(fit.contact_in2, 1.5 * (in.ridge_seat_in + out.ridge_heel_in), 1e-7);
+        ck_assert_double_eq_tol(out.ridge_height_in - out.beam_top_in, out.plumb_depth_in, 1e-9);
+        frame_stick_free(stick), frame_stick_free(beam);
+        in.ridge_thickness_in = 1.5;
+        ck_assert_int_eq(frame_rafter(&in, &out, NULL), FRAME_CONFLICT);
+    }
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("rafter");
     TCase *tests = tcase_create("all");
+    tcase_add_test(tests, over_a_ridge_beam);
     tcase_add_test(tests, the_squares_figure);
     tcase_add_test(tests, stepping_off_reaches_the_plumb_cut);
     tcase_add_test(tests, the_kernel_agrees);

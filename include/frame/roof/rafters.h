@@ -54,6 +54,7 @@ typedef struct frame_rafter_in {
     frame_size size;             /**< optional. Nominal size, instead of depth and thickness. */
     frame_rafter_tail tail;      /**< plumb. How the tail is cut. */
     const char *name;            /**< optional. Name of the piece, for its drawing. */
+    double ridge_seat_in;        /**< optional : >0..24. Over a ridge beam, instead of against a ridge: level seat on its top, half its width where rafters meet over its centre. */
 } frame_rafter_in;
 
 /** A common rafter: lengths by name, cuts, birdsmouth, heights, and the steps of a square. */
@@ -90,11 +91,14 @@ typedef struct frame_rafter_out {
     int32_t tail_full_steps;      /**< Whole steps in the overhang. */
     int32_t spare;
     double shortened_run_in;      /**< Run to the plumb cut, level. */
+    double beam_top_in;           /**< Height of a ridge beam's top above the plate's; not given without a seat on one. */
+    double ridge_heel_in;         /**< Height of the heel cut at the ridge beam, plumb; not given without one. */
+    double ridge_notch_depth_in;  /**< Depth of the birdsmouth over the ridge beam, square to the edge; not given without one. */
 } frame_rafter_out;
 
 /** Finds every length, cut and mark of a common rafter. Lengths along the slope are of its top edge, which lies in the roof
  * plane, and equal those of the line through the birdsmouth. FRAME_REQUIRED without depth_in and size; FRAME_CONFLICT when
- * both are given and differ, when seat and height above plate are both given, or ridge and ledger; FRAME_IMPOSSIBLE when the
+ * both are given and differ, when seat and height above plate are both given, or more than one of ridge, ledger and seat on a ridge beam; FRAME_IMPOSSIBLE when the
  * birdsmouth would cut the rafter through or miss it, or when ridge or ledger take the whole run. */
 FRAME_CALCULATION(rafter);
 /** The rafter as a stick of the timber room, placed with the building line at x = 0 and the plate's top at z = 0. Free it
