@@ -18,7 +18,7 @@ struct wave_grid {
     frame_array asked; /* int32_t: of each vertex the last query that has met it */
 };
 
-enum { FEW_PAIRS = 4096, MOST_TRIES = 8, MOST_HALVINGS = 5, SPREAD = 16, CROWDED = 24 };
+enum { FEW_PAIRS = 4096, MOST_TRIES = 8, MOST_HALVINGS = 5, SPREAD = 8, CROWDED = 48 };
 
 void wave_grid_give(wave_grid *grid) {
     if (!grid) return;
@@ -34,6 +34,14 @@ typedef struct span {
     double low, high;
 } span;
 
+/* fmin and fmax are calls, for the sake of what is no number; here all are. */
+static inline double lesser(double a, double b) {
+    return a < b ? a : b;
+}
+static inline double greater(double a, double b) {
+    return a > b ? a : b;
+}
+
 /* The part of a line between two points that lies between two heights of the page adds to a span of x. */
 static void widen(span *x, const double a[2], const double b[2], double low, double high) {
     const double *from = a[1] <= b[1] ? a : b, *to = a[1] <= b[1] ? b : a;
@@ -41,8 +49,8 @@ static void widen(span *x, const double a[2], const double b[2], double low, dou
     const double rise = to[1] - from[1], run = to[0] - from[0];
     const double start = from[1] < low ? from[0] + run * ((low - from[1]) / rise) : from[0];
     const double stop = to[1] > high ? from[0] + run * ((high - from[1]) / rise) : to[0];
-    x->low = fmin(x->low, fmin(start, stop));
-    x->high = fmax(x->high, fmax(start, stop));
+    x->low = lesser(x->low, lesser(start, stop));
+    x->high = greater(x->high, greater(start, stop));
 }
 
 static int32_t within(double place, int32_t count) {
@@ -55,7 +63,7 @@ typedef void cell_visit(wave *w, int32_t vertex, int32_t cell);
 static void visit_cells(wave *w, double points[][2], int count, int32_t vertex, cell_visit *visit) {
     const wave_grid *g = w->grid;
     double low = points[0][1], high = points[0][1];
-    for (int i = 1; i < count; i++) low = fmin(low, points[i][1]), high = fmax(high, points[i][1]);
+    for (int i = 1; i < count; i++) low = lesser(low, points[i][1]), high = greater(high, points[i][1]);
     const int32_t first = within((low - g->y) / g->cell, g->rows), last = within((high - g->y) / g->cell, g->rows);
     for (int32_t row = first; row <= last; row++) {
         const double from = row == 0 ? -HUGE_VAL : g->y + row * g->cell;
