@@ -5,7 +5,9 @@ headers and nowhere else.
 """
 import json
 import os
+import pprint
 import re
+import sys
 
 from docutils import nodes
 from docutils.utils.math import latex2mathml
@@ -17,6 +19,14 @@ with open(os.path.join(HERE, "..", "include", "frame", "version.h"), encoding="u
     _numbers = dict(re.findall(r"#define FRAME_VERSION_(\w+) (\d+)", file.read()))
 with open(os.path.join(BUILD, "made", "api.json"), encoding="utf-8") as file:
     API = json.load(file)
+with open(os.path.join(HERE, "..", "tests", "bindings", "good_inputs.json"), encoding="utf-8") as file:
+    GOOD = json.load(file)
+sys.path.insert(0, os.path.join(BUILD, "python"))
+import frame  # noqa: E402  the library as built: the examples below are run with it
+
+MOST_LINES = 70  # of an example's output
+OF_ONE = {function["name"]: [0] for function in API["functions"]  # drawings of one sheet or board of many: the first
+          if function["name"].endswith("_drawing") and any(a["type"] in ("size_t", "int32_t") for a in function["arguments"])}
 
 project = "libframe"
 author = "the libframe authors"
@@ -63,13 +73,32 @@ def results(struct):
     return lines + ["| `%s` | %s |" % (field["name"], cell(field["meaning"])) for field in struct["fields"]]
 
 
+def example(name, folder):
+    """A call with its output, and the picture the library draws of it: made now, by the library as it is."""
+    given = GOOD.get(name, {})
+    texts = [pprint.pformat(value, width=90, compact=True, sort_dicts=False).replace("\n", "\n" + " " * (5 + len(key))) for key, value in given.items()]
+    call = "result = frame.%s(\n    %s)" % (name, ",\n    ".join("%s=%s" % pair for pair in zip(given, texts)))
+    result = getattr(frame, name)(**json.loads(json.dumps(given)))
+    printed = str(result).rstrip().split("\n")
+    if len(printed) > MOST_LINES:
+        printed[MOST_LINES:] = ["... (%d lines more)" % (len(printed) - MOST_LINES)]
+    lines = ["", "## An example", "", "Run when this page was built.", "", "```python", "import frame", call, "print(result)", "```", "",
+             "```text"] + printed + ["```"]
+    if callable(getattr(result, "drawing", None)):
+        picture = "example_%s.svg" % name
+        with open(os.path.join(folder, "pictures", picture), "w", encoding="utf-8") as file:
+            file.write(result.drawing(*OF_ONE.get(name + "_drawing", ())).svg())
+        lines += ["", "Drawn by the library:", "", "![%s as drawn by the library](../pictures/%s)" % (name, picture)]
+    return lines
+
+
 def add_fields(app, docname, source):
-    """After the page: what goes in, with its range, and what comes out."""
+    """After the page: an example, what goes in, with its range, and what comes out."""
     name = os.path.basename(docname)
     if not docname.startswith("handbook/") or name not in API["calculations"]:
         return
     of = API["calculations"][name]
-    lines = ["", "## All inputs", ""] + inputs(API["structs"][name + "_in"])
+    lines = example(name, str(app.srcdir)) + ["", "## All inputs", ""] + inputs(API["structs"][name + "_in"])
     lines += ["", "## All figures", ""] + results(API["structs"][name + "_out"])
     for item in of["lists"]:
         if item["struct"]:
