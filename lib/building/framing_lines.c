@@ -24,6 +24,18 @@ static double height_at(const frame_framing_job *job, const frame_bearer *line, 
     return point.z_in;
 }
 
+/* Whether a point lies over one of the roof's building lines. */
+static int is_over_edge(const frame_part_roof *roof, double x, double y) {
+    for (size_t i = 0; i < roof->corner_count; i++) {
+        const frame_roof_corner *a = &roof->corners[i], *b = &roof->corners[(i + 1) % roof->corner_count];
+        const double length = hypot(b->x_in - a->x_in, b->y_in - a->y_in);
+        const double ux = (b->x_in - a->x_in) / length, uy = (b->y_in - a->y_in) / length;
+        const double along = (x - a->x_in) * ux + (y - a->y_in) * uy, off = (x - a->x_in) * uy - (y - a->y_in) * ux;
+        if (fabs(off) < 1e-6 && along > -1e-6 && along < length + 1e-6) return 1;
+    }
+    return 0;
+}
+
 /* A ridge's end on a gable or against a wall stands on that wall; a hip's or valley's foot on the walls of its corner.
  * Else it takes a post up to the roof, or another line that is carried. Interior walls do not reach it. */
 static size_t under_end(const frame_framing_job *job, size_t place, int end, double *at) {
@@ -36,8 +48,7 @@ static size_t under_end(const frame_framing_job *job, size_t place, int end, dou
     if (found != FRAME_NOBODY && is_under_roof(FRAME_BEARER(job, found))) return found;
     /* The foot of a half hip's hip lies on the gable under it. */
     const int on_edge = height_at(job, line, end) < 1e-6 || line->kind == FRAME_BEARER_RIDGE ||
-                        line->kind == FRAME_BEARER_BREAK ||
-                        (!end && job->roofs[line->part].roof.half_hip_in != FRAME_NOT_GIVEN);
+                        line->kind == FRAME_BEARER_BREAK || (!end && is_over_edge(&job->roofs[line->part].roof, x, y));
     if (!on_edge) return FRAME_NOBODY;
     const frame_below walls = {frame_framing_tier(job, level, FRAME_TIER_TOP_POST), roof, line->foot, FRAME_STOREY_GAP};
     found = frame_bearer_under(job, x, y, &walls, at);

@@ -13,7 +13,7 @@ frame_notation frame_field_notation(const frame_field *field) {
     const char *name = field->name;
     const size_t length = strlen(name);
     if (!strcmp(name, "slope") || !strcmp(name, "slopes") || !strncmp(name, "slope_", 6) ||
-        (length > 6 && !strcmp(name + length - 6, "_slope")))
+        (length > 6 && !strcmp(name + length - 6, "_slope")) || (length > 7 && !strcmp(name + length - 7, "_slopes")))
         return FRAME_SLOPE;
     if (!strcmp(field->unit, "in")) return FRAME_LENGTH;
     return strcmp(field->unit, "deg") ? FRAME_PLAIN : FRAME_ANGLE;

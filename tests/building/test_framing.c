@@ -530,7 +530,7 @@ START_TEST(breaks_that_are_not_followed) {
                  "\"roof\", \"level\": \"main\","
                  "\"corners\": [{\"x_in\": 0, \"y_in\": 0}, {\"x_in\": 240, \"y_in\": 0}, {\"x_in\": 240, \"y_in\": "
                  "144}, {\"x_in\": 0, \"y_in\": 144}],"
-                 "\"slopes\": [1], \"upper_slopes\": [0.5], \"break_in\": 30, \"kinds\": [\"hip\", \"%s\", \"hip\", "
+                 "\"slopes\": [1], \"upper_slopes\": [\"6 in 12\"], \"break_in\": 30, \"kinds\": [\"hip\", \"%s\", \"hip\", "
                  "\"%s\"], \"ridge\": \"%s\","
                  "\"species\": \"SPF\", \"grade\": \"No.2\"}]}",
                  ends[i], ends[i], ridges[i]);
