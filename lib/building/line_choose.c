@@ -19,9 +19,11 @@ typedef struct option {
     int32_t plies;
     frame_line_result result;
     double cost;
+    double share;         /* of what it may be, by calculation or by the code's table, whichever is more */
     int failed, too_deep; /* could not be checked */
     int code_fails;       /* the code's table allows less */
     int code_allows;      /* it has this size, and allows it */
+    int code_fails_more;  /* it lacks this size, and allows too little of one no smaller in anything */
     int too_shallow, no_memory;
     char why[160];
 } option;
@@ -92,10 +94,23 @@ static void try_one(frame_framing_job *job, const frame_line_beam *beam, option 
     const int has_code = beside.allowed != FRAME_NOT_GIVEN;
     o->code_fails = has_code && span > beside.allowed + 1e-9;
     o->code_allows = has_code && !o->code_fails;
+    o->share = fmax(o->result.ratio, has_code ? span / beside.allowed : 0);
 }
 
 static int passes(const option *o) {
-    return !o->failed && !o->code_fails && o->result.ratio <= 1 + 1e-9;
+    return !o->failed && !o->code_fails && !o->code_fails_more && o->result.ratio <= 1 + 1e-9;
+}
+
+/* A size that the table lacks does not pass by calculation alone where the table refuses a size no smaller: else more
+ * snow, which takes the larger ones out, could choose a smaller one. */
+static void heed_larger(option *options, size_t count) {
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < count; k++)
+            if (!options[i].code_allows && options[k].code_fails && options[k].size >= options[i].size &&
+                options[k].plies >= options[i].plies) {
+                options[i].code_fails_more = 1;
+                options[i].share = fmax(options[i].share, options[k].share);
+            }
 }
 
 /* What holds goes before what does not; then the cheaper, then the shallower. */
@@ -103,7 +118,7 @@ static int is_better(const option *one, const option *than) {
     if (!than) return 1;
     if (passes(one) != passes(than)) return passes(one);
     if (one->failed != than->failed) return !one->failed;
-    if (!passes(one)) return one->result.ratio < than->result.ratio;
+    if (!passes(one)) return one->share < than->share;
     /* What the table allows goes before what it does not have: else a size it lacks would pass where all it has fail.
      */
     if (one->code_allows != than->code_allows) return one->code_allows;
@@ -124,6 +139,8 @@ static frame_status list_option(frame_framing_job *job, const char *name, const 
         snprintf(reason, sizeof reason, "cannot be checked: %s", o->why);
     else if (o->code_fails && o->result.ratio <= 1 + 1e-9)
         snprintf(reason, sizeof reason, "holds by calculation, but the code's table allows less");
+    else if (o->code_fails_more && o->result.ratio <= 1 + 1e-9)
+        snprintf(reason, sizeof reason, "holds by calculation, but the code's table refuses more than this");
     else if (!passes(o))
         snprintf(reason, sizeof reason, "does not hold: %s", frame_word_text("governing", o->result.governs));
     else if (best->code_allows && !o->code_allows)
@@ -208,6 +225,7 @@ frame_status frame_line_choose(frame_framing_job *job, const frame_line_beam *be
     option options[MOST_OPTIONS];
     const option *best = NULL;
     const size_t count = gather(job, beam, options);
+    heed_larger(options, count);
     for (size_t i = 0; i < count; i++) {
         if (options[i].no_memory) return FRAME_NO_MEMORY;
         if (is_better(&options[i], best)) best = &options[i];

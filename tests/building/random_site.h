@@ -26,6 +26,8 @@ typedef struct plan {
     double half, broken; /* height of half hips; height of a break to half the slope; 0 without */
     double step, upper;  /* a higher wall along the right edge, its height and the length of roof behind it */
     double well[4];      /* an opening in the floor: x from and to, y from and to; none where all are 0 */
+    double ground;       /* snow on it, psf: then the code's table of headers is asked as well */
+    double opening;      /* width of the windows; 36 in where it is 0 */
 } plan;
 
 static inline plan random_plan(dice *d) {
@@ -46,6 +48,7 @@ static inline plan random_plan(dice *d) {
     p.deck = toss(d, 2);
     p.step = toss(d, 2) ? roll(d, 6, 120) : 0;
     p.upper = roll(d, 120, 1200);
+    p.ground = p.opening = 0;
     for (int i = 0; i < 4; i++) p.well[i] = 0;
     if (p.on_posts && toss(d, 2)) { /* between the front and the middle beam, or over the middle one */
         p.well[0] = roll(d, 6, p.width / 2), p.well[1] = p.well[0] + roll(d, 12, 80);
@@ -107,11 +110,11 @@ static inline int add_post(frame_site *site, const char *name, double x, double 
     return 0;
 }
 
-static inline int add_window(frame_site *site, const char *name, const char *wall, double at) {
+static inline int add_window(frame_site *site, const char *name, const char *wall, double at, double width) {
     frame_part_opening opening;
     frame_part_opening_init(&opening);
     opening.name = name, opening.wall = wall;
-    opening.at_in = at, opening.width_in = 36, opening.head_in = 78, opening.sill_in = 30;
+    opening.at_in = at, opening.width_in = width, opening.head_in = 78, opening.sill_in = 30;
     SITE_CALL(frame_site_opening(site, &opening));
     return 0;
 }
@@ -190,9 +193,11 @@ static inline int add_floor(frame_site *site, const plan *p) {
 static inline int random_site(dice *d, const plan *p, frame_site **made) {
     frame_site_conditions conditions;
     frame_part_level level;
+    const double wide = p->opening > 0 ? p->opening : 36;
     frame_site_conditions_init(&conditions);
     conditions.name = "random building";
-    conditions.ground_snow_psf = p->step > 0 ? 30 : 0;
+    conditions.ground_snow_psf = p->step > 0 ? 30 : p->ground;
+    if (p->ground > 0) conditions.building_width_in = p->depth;
     conditions.snow_basis = FRAME_SNOW_50_YEAR;
     conditions.code_edition = FRAME_CODE_2021;
     SITE_CALL(frame_site_new(&conditions, made));
@@ -228,8 +233,8 @@ static inline int random_site(dice *d, const plan *p, frame_site **made) {
                 if (p->on_posts && add_floor(*made, p)) return 1;
                 break;
             default:
-                if (p->windows > 0 && add_window(*made, "window 1", "front", 30)) return 1;
-                if (p->windows > 1 && add_window(*made, "window 2", "back", 40)) return 1;
+                if (p->windows > 0 && add_window(*made, "window 1", "front", 30, wide)) return 1;
+                if (p->windows > 1 && add_window(*made, "window 2", "back", 40, wide)) return 1;
         }
     return 0;
 }

@@ -22,7 +22,7 @@ static frame_framing *work(void) {
     frame_framing_in in;
     frame_framing *framing = NULL;
     ck_assert_int_eq(random_site(&d, &p, &site), 0);
-    ck_assert_int_eq(add_window(site, "<hatch> & \"flap\"", "left", 40), 0);
+    ck_assert_int_eq(add_window(site, "<hatch> & \"flap\"", "left", 40, 36), 0);
     frame_framing_in_init(&in);
     in.site = site;
     frame_building_stock stock;
