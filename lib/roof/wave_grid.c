@@ -18,7 +18,7 @@ struct wave_grid {
     frame_array asked; /* int32_t: of each vertex the last query that has met it */
 };
 
-enum { FEW_PAIRS = 4096, MOST_TRIES = 8, MOST_HALVINGS = 5, SPREAD = 8, CROWDED = 48 };
+enum { FEW_PAIRS = 4096, MOST_TRIES = 8, MOST_HALVINGS = 5, SPREAD = 16, CROWDED = 24 };
 
 void wave_grid_give(wave_grid *grid) {
     if (!grid) return;

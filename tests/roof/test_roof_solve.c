@@ -480,6 +480,33 @@ START_TEST(what_cannot_be_is_refused) {
 }
 END_TEST
 
+/* Every second corner of a great star points inward, and all of them run into each other: it must not take for ever. */
+START_TEST(a_great_star) {
+    enum { CORNERS = 2000 };
+    static frame_roof_corner corners[CORNERS];
+    static const double slope = 1;
+    frame_roof_solve_in in;
+    frame_roof_solve_out out;
+    double twice = 0;
+    srand(1);
+    for (int i = 0; i < CORNERS; i++) {
+        const double angle = 2 * acos(-1.0) * i / CORNERS, radius = (i & 1 ? 700 : 1000) + random_in(0, 200);
+        frame_roof_corner_init(&corners[i]);
+        corners[i].x_in = radius * cos(angle), corners[i].y_in = radius * sin(angle);
+    }
+    for (int i = 0; i < CORNERS; i++) {
+        const frame_roof_corner *a = &corners[i], *b = &corners[(i + 1) % CORNERS];
+        twice += a->x_in * b->y_in - a->y_in * b->x_in;
+    }
+    frame_roof_solve_in_init(&in);
+    in.corners = corners, in.corner_count = CORNERS, in.slopes = &slope, in.slope_count = 1;
+    frame_roof_solve *roof = solve(&in, &out);
+    ck_assert_double_eq_tol(out.plan_area_in2, twice / 2, 1e-9 * twice);
+    ck_assert_double_eq_tol(out.surface_area_in2, out.plan_area_in2 * sqrt(2), 1e-9 * twice);
+    frame_roof_solve_free(roof);
+}
+END_TEST
+
 START_TEST(the_working_re_evaluates) {
     static plan p;
     frame_working *working;
@@ -516,6 +543,7 @@ int main(void) {
     tcase_add_test(tests, random_roofs_of_many_kinds);
     tcase_add_test(tests, one_roof_however_it_lies);
     tcase_add_test(tests, what_cannot_be_is_refused);
+    tcase_add_test(tests, a_great_star);
     tcase_add_test(tests, the_working_re_evaluates);
     suite_add_tcase(suite, tests);
     SRunner *runner = srunner_create(suite);
