@@ -34,15 +34,15 @@ typedef struct frame_joist_defaults {
 /* The member of a joist: for lumber of the tables, the usual case, without setting up all that might have been given.
  */
 #define FRAME_JOIST_MEMBER(in, by_use, e_min, member)                                                                 \
-    (frame_joist_is_plain((in)->width_in, (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, (in)->e_psi, \
-                          e_min)                                                                                      \
+    ((in)->edition == FRAME_NDS_2018 && frame_joist_is_plain((in)->width_in, (in)->depth_in, (in)->fb_psi,            \
+                                                             (in)->fv_psi, (in)->fc_perp_psi, (in)->e_psi, e_min)     \
          ? frame_member_of_lumber((in)->size, (in)->species, (in)->grade, (in)->plies, FRAME_TURNED_ON_EDGE,          \
                                   (by_use).service, (by_use).incised, (in)->temperature, member)                      \
          : frame_member_find(                                                                                         \
                &(frame_member_ask){(in)->size, (in)->species, (in)->grade, (in)->plies, FRAME_TURNED_ON_EDGE,         \
                                    (by_use).service, (by_use).incised, (in)->temperature, (in)->width_in,             \
                                    (in)->depth_in, (in)->fb_psi, (in)->fv_psi, (in)->fc_perp_psi, (in)->e_psi, e_min, \
-                                   FRAME_NDS_2018, 0},                                                                \
+                                   (in)->edition, 0},                                                                 \
                member))
 
 FRAME_ALWAYS_INLINE int frame_joist_is_plain(double width_in, double depth_in, double fb_psi, double fv_psi,

@@ -34,7 +34,8 @@ FRAME_ALWAYS_INLINE int frame_joist_in_order(const frame_joist_check_in *in) {
            in->repetitive == FRAME_NOT_GIVEN_INT && frame_joist_is_open_or(in->compression_edge, FRAME_EDGE_HELD) &&
            frame_joist_is_open_or(in->temperature, FRAME_TEMPERATURE_100F) &&
            frame_joist_is_open_or(in->method, FRAME_METHOD_ASD) &&
-           frame_joist_is_open_or(in->load_edition, FRAME_LOADS_ASCE_7_16) && frame_joist_is_open_or(in->plies, 1) &&
+           frame_joist_is_open_or(in->load_edition, FRAME_LOADS_ASCE_7_16) &&
+           frame_joist_is_open_or(in->edition, FRAME_NDS_2018) && frame_joist_is_open_or(in->plies, 1) &&
            (in->span_in > 0 && in->span_in <= 1200) &&
            ((in->spacing_in > 0 && in->spacing_in <= 48) || !frame_given(in->spacing_in)) &&
            frame_joist_is_load(in->live_psf) && frame_joist_is_load(in->dead_psf) &&

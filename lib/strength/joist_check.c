@@ -69,7 +69,8 @@ FRAME_ALWAYS_INLINE void remark(const frame_joist_check_in *in, const frame_jois
 FRAME_ALWAYS_INLINE int is_usual(const frame_joist_check_in *in, const frame_joist_defaults *by_use) {
     return by_use->service == FRAME_SERVICE_DRY && !by_use->incised && in->temperature == FRAME_TEMPERATURE_100F &&
            in->compression_edge == FRAME_EDGE_HELD && in->repetitive == FRAME_NOT_GIVEN_INT &&
-           !frame_given(in->slope) && in->method == FRAME_METHOD_ASD && in->load_edition == FRAME_LOADS_ASCE_7_16 &&
+           !frame_given(in->slope) && in->edition == FRAME_NDS_2018 && in->method == FRAME_METHOD_ASD &&
+           in->load_edition == FRAME_LOADS_ASCE_7_16 &&
            frame_joist_is_plain(in->width_in, in->depth_in, in->fb_psi, in->fv_psi, in->fc_perp_psi, in->e_psi,
                                 in->e_min_psi);
 }
@@ -119,7 +120,7 @@ static FRAME_RECORD_COLD frame_status unusual(const frame_joist_check_in *in, co
 FRAME_ALWAYS_INLINE uint64_t assumed_of(const frame_joist_check_in *in) {
     return BIT_OF(SERVICE) | BIT_OF(INCISED) | BIT_OF(REPETITIVE) | ASSUMED(in, plies, PLIES) |
            ASSUMED(in, compression_edge, COMPRESSION_EDGE) | ASSUMED(in, temperature, TEMPERATURE) |
-           ASSUMED(in, method, METHOD) | ASSUMED(in, load_edition, LOAD_EDITION) |
+           ASSUMED(in, method, METHOD) | ASSUMED(in, load_edition, LOAD_EDITION) | ASSUMED(in, edition, EDITION) |
            ASSUMED_NUMBER(in, spacing_in, SPACING_IN) | ASSUMED_NUMBER(in, dead_psf, DEAD_PSF) |
            ASSUMED_NUMBER(in, bearing_in, BEARING_IN) | ASSUMED_NUMBER(in, deflection_limit, DEFLECTION_LIMIT) |
            ASSUMED_NUMBER(in, total_deflection_limit, TOTAL_DEFLECTION_LIMIT) |

@@ -68,9 +68,17 @@ static outcome rafter(frame_nds_edition edition) {
     OUTCOME(rafter_check, FRAME_RAFTER_CHECK_CAUTION_MEMORY, in);
 }
 
+static outcome joist(frame_nds_edition edition) {
+    frame_joist_check_in in;
+    frame_joist_check_in_init(&in);
+    in.use = FRAME_USE_FLOOR, in.size = FRAME_SIZE(2, 10), in.species = species("SPF"), in.grade = grade("No.2");
+    in.span_in = 160, in.live_psf = 40, in.edition = edition;
+    OUTCOME(joist_check, FRAME_BENDING_CAUTION_MEMORY, in);
+}
+
 /* The ratio of any edition is that of 2018; but it is marked, and the working says so. */
 START_TEST(marked) {
-    outcome (*const each[])(frame_nds_edition) = {beam, column, tie, bearing, rafter};
+    outcome (*const each[])(frame_nds_edition) = {beam, column, tie, bearing, rafter, joist};
     for (size_t i = 0; i < sizeof each / sizeof each[0]; i++) {
         const outcome plain = each[i](FRAME_NDS_2018);
         ck_assert(!plain.said);
@@ -102,11 +110,29 @@ START_TEST(changed_since) {
 }
 END_TEST
 
+START_TEST(spans) {
+    frame_joist_span_in in;
+    frame_joist_span_out plain, other;
+    frame_joist_span_in_init(&in);
+    in.use = FRAME_USE_FLOOR, in.size = FRAME_SIZE(2, 10), in.species = species("SPF"), in.grade = grade("No.2");
+    in.live_psf = 40;
+    ck_assert(!frame_joist_span(&in, &plain, NULL));
+    in.edition = FRAME_NDS_2024;
+    ck_assert(!frame_joist_span(&in, &other, NULL));
+    ck_assert_double_eq(plain.span_in, other.span_in);
+    ck_assert(plain.known < FRAME_KNOWN_MEMORY && other.known == FRAME_KNOWN_MEMORY);
+    in.species = species("Hem-Fir (North)");
+    ck_assert_int_eq(frame_joist_span(&in, &other, NULL), FRAME_NO_VALUE);
+    ck_assert_str_eq(frame_error_field(), "edition");
+}
+END_TEST
+
 int main(void) {
     Suite *suite = suite_create("edition");
     TCase *all = tcase_create("all");
     tcase_add_test(all, marked);
     tcase_add_test(all, changed_since);
+    tcase_add_test(all, spans);
     suite_add_tcase(suite, all);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_ENV);

@@ -373,6 +373,7 @@ START_TEST(assumptions_are_listed) {
     in.method = FRAME_METHOD_ASD;
     in.load_edition = FRAME_LOADS_ASCE_7_16;
     in.creep_factor = 1.5;
+    in.edition = FRAME_NDS_2018;
     const frame_joist_check_out none = run(&in);
     ck_assert(some.assumed != 0);
     ck_assert_uint_eq(none.assumed, 0);

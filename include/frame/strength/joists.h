@@ -123,6 +123,8 @@ typedef struct frame_joist_check_in {
     double e_min_psi;        /**< optional : >0..1e7. E_min, with fb_psi, for a free compression edge. */
     frame_design_method method;      /**< ASD. How safety is brought in. */
     frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare;
 } frame_joist_check_in;
 
 /** How a joist holds. A ratio is the share used of what is allowed: up to 1 it holds. */
@@ -204,6 +206,8 @@ typedef struct frame_joist_span_in {
     double e_psi;            /**< optional : >0..1e7. E, with fb_psi. */
     frame_design_method method;      /**< ASD. How safety is brought in. */
     frame_load_edition load_edition; /**< 7-16. The standard of the combinations; with ASCE 7-22 snow is given at strength level. */
+    frame_nds_edition edition; /**< 2018. The edition of the NDS that is asked for. */
+    int32_t spare2;
 } frame_joist_span_in;
 
 /** The longest span of a joist. */
