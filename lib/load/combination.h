@@ -79,7 +79,7 @@ FRAME_ALWAYS_INLINE void frame_combine_dead(double w_D, frame_combinations *c, f
     FRAME_STEP(record, w_1, w_D, "plf", "D", FRAME_ASCE_COMBINATION "(1)");
     FRAME_TABLE(record, C_D_1, frame_duration_factor(FRAME_DURATION_PERMANENT), "", "load duration factor of dead load",
                 FRAME_DURATION_SOURCE);
-    FRAME_STEP(record, q_1, w_1 / C_D_1, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+    FRAME_STEP(record, q_1, w_1 * (1 / C_D_1), "plf", "as a load of ten years", "NDS 2018 2.3.2");
     c->total[0] = c->greatest = w_1;
     c->factor[0] = C_D_1;
     frame_combination_lead(c, FRAME_COMBINATION_D, w_1, C_D_1, q_1);
@@ -92,7 +92,7 @@ FRAME_ALWAYS_INLINE void frame_combine_live(const frame_loads *loads, frame_comb
     FRAME_STEP(record, w_2, w_D + w_L, "plf", "D + L", FRAME_ASCE_COMBINATION "(2)");
     FRAME_TABLE(record, C_D_2, frame_duration_factor(loads->live_duration), "", "load duration factor of live load",
                 FRAME_DURATION_SOURCE);
-    FRAME_STEP(record, q_2, w_2 / C_D_2, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+    FRAME_STEP(record, q_2, w_2 * (1 / C_D_2), "plf", "as a load of ten years", "NDS 2018 2.3.2");
     frame_combination_put(c, FRAME_COMBINATION_D_L, w_2, C_D_2, q_2);
 }
 
@@ -103,14 +103,14 @@ FRAME_ALWAYS_INLINE void frame_combine_roof(const frame_loads *loads, frame_comb
         FRAME_STEP(record, w_3, w_D + w_Lr, "plf", "D + Lr", FRAME_ASCE_COMBINATION "(3)");
         FRAME_TABLE(record, C_D_3, frame_duration_factor(FRAME_DURATION_SEVEN_DAYS), "",
                     "load duration factor of roof live load", FRAME_DURATION_SOURCE);
-        FRAME_STEP(record, q_3, w_3 / C_D_3, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+        FRAME_STEP(record, q_3, w_3 * (1 / C_D_3), "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_LR, w_3, C_D_3, q_3);
     }
     if (!frame_combination_lacks(loads, FRAME_ANYWAY_SNOW, w_S)) {
         FRAME_STEP(record, w_4, w_D + w_S, "plf", "D + S", FRAME_ASCE_COMBINATION "(3)");
         FRAME_TABLE(record, C_D_4, frame_duration_factor(FRAME_DURATION_TWO_MONTHS), "", "load duration factor of snow",
                     FRAME_DURATION_SOURCE);
-        FRAME_STEP(record, q_4, w_4 / C_D_4, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+        FRAME_STEP(record, q_4, w_4 * (1 / C_D_4), "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_S, w_4, C_D_4, q_4);
     }
 }
@@ -126,14 +126,14 @@ FRAME_ALWAYS_INLINE void frame_combine_two(const frame_loads *loads, frame_combi
         FRAME_STEP(record, w_5, w_D + 0.75 * w_L + 0.75 * w_Lr, "plf", "D + 0.75L + 0.75Lr",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_5, fmax(C_D_2, C_D_3), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
-        FRAME_STEP(record, q_5, w_5 / C_D_5, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+        FRAME_STEP(record, q_5, w_5 * (1 / C_D_5), "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_L_LR, w_5, C_D_5, q_5);
     }
     if (!frame_combination_lacks(loads, FRAME_ANYWAY_SNOW, w_S)) {
         FRAME_STEP(record, w_6, w_D + 0.75 * w_L + 0.75 * w_S, "plf", "D + 0.75L + 0.75S",
                    FRAME_ASCE_COMBINATION "(4)");
         FRAME_STEP(record, C_D_6, fmax(C_D_2, C_D_4), "", "load duration factor of the shorter load", "NDS 2018 2.3.2");
-        FRAME_STEP(record, q_6, w_6 / C_D_6, "plf", "as a load of ten years", "NDS 2018 2.3.2");
+        FRAME_STEP(record, q_6, w_6 * (1 / C_D_6), "plf", "as a load of ten years", "NDS 2018 2.3.2");
         frame_combination_put(c, FRAME_COMBINATION_D_L_S, w_6, C_D_6, q_6);
     }
 }

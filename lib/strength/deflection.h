@@ -42,19 +42,20 @@ FRAME_ALWAYS_INLINE void frame_bending_deflection(const frame_bending_ask *ask, 
     FRAME_STEP(record, Delta_D, Delta_1 * w_D, "in", "deflection under dead load", "");
     FRAME_TABLE(record, K_cr, ask->creep, "", "creep factor", "NDS 2018 3.5.2 (from memory)");
     FRAME_STEP(record, Delta_T, K_cr * Delta_D + Delta_t, "in", "deflection in all, with creep", "NDS 2018 3.5.2");
+    FRAME_STEP(record, per_l, 1 / l, "1/in", "one over the span", "");
     r->transient = w_t;
     r->deflection_live = Delta_t;
     r->deflection_total = Delta_T;
     r->live_ratio = r->total_ratio = r->deflection_ratio = r->live_limit = r->total_limit = FRAME_NOT_GIVEN;
     if (ask->in_line || ask->live_limit > 0) {
         FRAME_GIVEN(record, limit_t, ask->live_limit, "", "span over allowed deflection under live load or snow");
-        FRAME_STEP(record, live_ratio, Delta_t * limit_t / l, "", "share of the allowed deflection used", "");
+        FRAME_STEP(record, live_ratio, Delta_t * limit_t * per_l, "", "share of the allowed deflection used", "");
         r->live_limit = l / limit_t;
         r->deflection_ratio = r->live_ratio = live_ratio;
     }
     if (ask->in_line || ask->total_limit > 0) {
         FRAME_GIVEN(record, limit_T, ask->total_limit, "", "span over allowed deflection in all");
-        FRAME_STEP(record, total_ratio, Delta_T * limit_T / l, "", "share of the allowed deflection in all used", "");
+        FRAME_STEP(record, total_ratio, Delta_T * limit_T * per_l, "", "share of the allowed deflection in all used", "");
         r->total_limit = l / limit_T;
         r->total_ratio = total_ratio;
         r->deflection_ratio = fmax(r->deflection_ratio, total_ratio);
