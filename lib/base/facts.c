@@ -73,9 +73,20 @@ frame_status frame_struct_init(const frame_struct *facts, void *object, size_t s
     return FRAME_OK;
 }
 
+/* No struct that was set up ends in the middle of a number or, worse, a pointer. */
+static int ends_in_a_field(const frame_struct *facts, uint32_t end) {
+    for (size_t i = 0; i < facts->field_count; i++) {
+        const frame_field *field = &facts->fields[i];
+        const int narrow =
+            field->kind == FRAME_FIELD_INTEGER || field->kind == FRAME_FIELD_WORD || field->kind == FRAME_FIELD_BOOL;
+        if (!narrow && field->offset < end && end < field->offset + sizeof(double)) return 1;
+    }
+    return 0;
+}
+
 frame_status frame_struct_widen(const frame_struct *facts, const void *in, void *today) {
     const uint32_t *mark = in;
-    if (!in || mark[1] != facts->id || mark[0] < 2 * sizeof(uint32_t))
+    if (!in || mark[1] != facts->id || mark[0] < 2 * sizeof(uint32_t) || ends_in_a_field(facts, mark[0]))
         return frame_fail(FRAME_NOT_INITIALISED, facts->name, in ? "" : "NULL", "a struct set up by its init function",
                           "frame_%s: not set up; call frame_%s_init first", facts->name, facts->name);
     if (mark[0] > facts->size)

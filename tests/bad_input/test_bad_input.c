@@ -254,6 +254,11 @@ START_TEST(every_field) {
     bad_mark(&s, 0, 0, FRAME_NOT_INITIALISED);
     bad_mark(&s, size, id ^ 1, FRAME_NOT_INITIALISED);
     bad_mark(&s, 4, id, FRAME_NOT_INITIALISED);
+    for (size_t i = 0; i < frame_field_count(facts); i++) { /* none ends in the middle of a number or pointer */
+        const frame_field *field = frame_field_at(facts, i);
+        if (field->kind == FRAME_FIELD_NUMBER || field->kind == FRAME_FIELD_TEXT)
+            bad_mark(&s, field->offset + 4, id, FRAME_NOT_INITIALISED);
+    }
     bad_mark(&s, size + 8, id, FRAME_NEWER_HEADER);
     drop(&s);
 }
